@@ -1,0 +1,38 @@
+package circuitverdict.circuit;
+
+import java.util.List;
+
+/**
+ * What every protective device may say of itself.
+ *
+ * @param place JSON pointer of the device in the request
+ * @param id the caller's name for it
+ * @param standard product standard, the contract's word
+ * @param ratedCurrentA In, A
+ * @param breakingCapacityA Icn or Icu, A
+ * @param serviceBreakingCapacityA Ics, A
+ * @param poles poles
+ * @param currentLimiting whether its maker declares it current-limiting
+ * @param residual its residual current function, or null
+ * @param letThrough the maker's let-through points, rising in current
+ */
+public record DeviceData(
+    String place,
+    String id,
+    String standard,
+    Double ratedCurrentA,
+    Double breakingCapacityA,
+    Double serviceBreakingCapacityA,
+    Integer poles,
+    Boolean currentLimiting,
+    Residual residual,
+    List<LetThroughPoint> letThrough) {
+
+  /**
+   * One point of the maker's let-through curve.
+   *
+   * @param prospectiveCurrentA prospective current, A
+   * @param energyA2s energy let through, A²s
+   */
+  public record LetThroughPoint(double prospectiveCurrentA, double energyA2s) {}
+}

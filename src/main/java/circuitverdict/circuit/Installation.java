@@ -1,0 +1,34 @@
+package circuitverdict.circuit;
+
+/**
+ * How a cable is installed.
+ *
+ * @param referenceMethod reference method of Appendix 4: A, B, C, D1, E, F, G, 100 to 103
+ * @param ambientTemperatureC of the air, or of the ground for D1, °C
+ * @param groupedCircuits circuits run together, this one included
+ * @param groupArrangement how they lie
+ * @param insulationLengthM length totally surrounded by thermal insulation, m
+ * @param soilThermalResistivityKMPerW thermal resistivity of the soil, K·m/W
+ * @param burialDepthM depth of laying, m
+ */
+public record Installation(
+    String referenceMethod,
+    Double ambientTemperatureC,
+    Integer groupedCircuits,
+    Group groupArrangement,
+    Double insulationLengthM,
+    Double soilThermalResistivityKMPerW,
+    Double burialDepthM) {
+
+  /** How grouped cables lie. */
+  public enum Group {
+    BUNCHED,
+    TOUCHING,
+    SPACED
+  }
+
+  /** Whether the cable lies in the ground. */
+  public boolean buried() {
+    return "D1".equals(referenceMethod);
+  }
+}

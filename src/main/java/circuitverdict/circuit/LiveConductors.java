@@ -1,0 +1,25 @@
+package circuitverdict.circuit;
+
+/**
+ * The live conductors of a circuit.
+ *
+ * @param lines one, two or three line conductors
+ * @param neutral whether there is a neutral
+ */
+public record LiveConductors(int lines, boolean neutral) {
+
+  /** Whether the circuit is three-phase. */
+  public boolean threePhase() {
+    return lines == 3;
+  }
+
+  /** Loaded conductors by which the rating tables are read: two or three. */
+  public int loaded() {
+    return lines == 3 ? 3 : 2;
+  }
+
+  /** All live conductors. */
+  public int count() {
+    return lines + (neutral ? 1 : 0);
+  }
+}

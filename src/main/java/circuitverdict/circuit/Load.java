@@ -1,0 +1,97 @@
+package circuitverdict.circuit;
+
+import java.util.List;
+
+/**
+ * What a circuit feeds.
+ *
+ * @param kind kind of load
+ * @param use lighting or other: decides the limit of voltage drop
+ * @param designCurrentA Ib, A
+ * @param ratedPowerW power of one, W
+ * @param ratedVoltageV voltage at which the power holds, V
+ * @param efficiencyPercent of a motor, %
+ * @param powerFactor cos φ
+ * @param count how many
+ * @param diversityFactor share of the whole that runs together
+ * @param connection fixed, or by socket-outlet
+ * @param ratedCurrentA rated current of the outlet, A
+ * @param canOverload whether the load can overload its conductor
+ * @param thirdHarmonicPercent third harmonic of the line current, %
+ * @param protectiveConductorCurrentA standing current in the protective conductor, A
+ * @param parts its parts where it is mixed
+ */
+public record Load(
+    Kind kind,
+    Use use,
+    Double designCurrentA,
+    Double ratedPowerW,
+    Double ratedVoltageV,
+    Double efficiencyPercent,
+    Double powerFactor,
+    Integer count,
+    Double diversityFactor,
+    Connection connection,
+    Double ratedCurrentA,
+    Boolean canOverload,
+    Double thirdHarmonicPercent,
+    Double protectiveConductorCurrentA,
+    List<Load> parts) {
+
+  /** Kind of load. */
+  public enum Kind {
+    RESISTIVE,
+    MOTOR,
+    TRANSFORMER,
+    LED,
+    DISCHARGE,
+    FILAMENT,
+    WELDING,
+    X_RAY,
+    VEHICLE_CHARGING,
+    SOCKET_OUTLETS,
+    ELECTRONIC,
+    MIXED
+  }
+
+  /** What it is used for. */
+  public enum Use {
+    LIGHTING,
+    OTHER
+  }
+
+  /** How it is connected. */
+  public enum Connection {
+    FIXED,
+    SOCKET_OUTLET
+  }
+
+  /** Whether a socket-outlet is stated anywhere in the load. */
+  public boolean hasSocketOutlet() {
+    if (connection == Connection.SOCKET_OUTLET || kind == Kind.SOCKET_OUTLETS) {
+      return true;
+    }
+    for (Load part : parts) {
+      if (part.hasSocketOutlet()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether it is stated that everything is connected without a socket-outlet. */
+  public boolean onlyFixed() {
+    if (hasSocketOutlet()) {
+      return false;
+    }
+    if (parts.isEmpty()) {
+      return connection == Connection.FIXED;
+    }
+    return connection == Connection.FIXED || parts.stream().allMatch(Load::onlyFixed);
+  }
+
+  /** Whether the load, or a part of it, is of this kind. */
+  public boolean has(Kind wanted) {
+    return kind == wanted || parts.stream().anyMatch(part -> part.has(wanted));
+  }
+}

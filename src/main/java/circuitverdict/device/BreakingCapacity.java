@@ -1,0 +1,69 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Table;
+import circuitverdict.standard.Value;
+
+/** Greatest currents a device breaks: Icn or Icu once, Ics and goes on in service (434.5.1). */
+public final class BreakingCapacity {
+  private static final Formula ICS = Formula.of("Ics", Unit.AMPERE, "ks·Icn");
+  private static final Formula ICS_FLOOR = Formula.of("Ics", Unit.AMPERE, "max(ks·Icn; Ics,min)");
+
+  private BreakingCapacity() {}
+
+  /** Icn or Icu, A; for fuses the standard's own where the stage allows, else missing. */
+  public static Figure of(ProtectiveDevice device, Dossier d) {
+    String symbol = symbol(device);
+    Pointer at = new Pointer(device.data().place(), "breakingCapacityA");
+    Double stated = device.data().breakingCapacityA();
+    if (device instanceof Fuse) {
+      Value own = d.edition().table("fuse-breaking-capacity").at("value", device.data().standard());
+      if (own != null) {
+        return d.orAssume(
+            symbol, stated, at, own, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_BREAKING_CAPACITY);
+      }
+    }
+    return d.need(symbol, stated, Unit.AMPERE, at);
+  }
+
+  /** The device's own breaking capacity, A; unknown, and not called missing, where not stated. */
+  public static Figure stated(ProtectiveDevice device, Dossier d) {
+    Double stated = device.data().breakingCapacityA();
+    if (stated == null && device instanceof Fuse && d.allows(Allowance.TABLE_DEFAULTS)) {
+      return of(device, d);
+    }
+    return d.given(
+        symbol(device), stated, Unit.AMPERE, new Pointer(device.data().place(), "breakingCapacityA"));
+  }
+
+  /** Ics, A: stated, or for IEC 60898-1 by the standard's rule; unknown where neither says. */
+  public static Figure service(ProtectiveDevice device, Figure capacity, Dossier d) {
+    Double stated = device.data().serviceBreakingCapacityA();
+    Figure given =
+        d.given(
+            "Ics", stated, Unit.AMPERE, new Pointer(device.data().place(), "serviceBreakingCapacityA"));
+    if (stated != null || !(device instanceof Breaker) || !capacity.known()) {
+      return given;
+    }
+    Table rule = d.edition().table("service-capacity");
+    Figure ratio = Figure.of("ks", rule.at("ratio", capacity.value()));
+    Value least = rule.at("least", capacity.value());
+    return least == null
+        ? d.working().step(ICS, ratio, capacity)
+        : d.working().step(ICS_FLOOR, ratio, capacity, Figure.of("Ics,min", least));
+  }
+
+  private static String symbol(ProtectiveDevice device) {
+    return device instanceof AdjustableBreaker || device instanceof Fuse ? "Icu" : "Icn";
+  }
+}

@@ -1,0 +1,28 @@
+package circuitverdict.device;
+
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+
+/**
+ * One thing that is known of the energy a device lets through. Over a stretch of currents that none of
+ * its corners divides it gives the greatest and the least energy, A²s: infinity and zero where it says
+ * nothing.
+ */
+interface EnergyBound {
+  /** Currents at which what it says changes. */
+  double[] corners();
+
+  /** Greatest energy over the stretch. */
+  double greatest(double from, double to);
+
+  /** Least energy over the stretch that is certain to be reached somewhere in it. */
+  double least(double from, double to);
+
+  /** Whether over the stretch it settles the energy both ways, before any other bound. */
+  default boolean settles(double from, double to) {
+    return false;
+  }
+
+  /** The greatest energy over the stretch as a figure, with its working. */
+  Figure explain(double from, double to, Dossier d);
+}

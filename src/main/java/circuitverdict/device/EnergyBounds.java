@@ -1,0 +1,218 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.DeviceData.LetThroughPoint;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+import java.util.List;
+
+/** The kinds of evidence for let-through energy (434.5.2), each a bound. */
+final class EnergyBounds {
+  static final String SYMBOL = "I²t";
+  private static final Formula SQUARE = Formula.of(SYMBOL, Unit.AMPERE_SQUARED_SECOND, "I²·t");
+  private static final Formula POINT = Formula.of(SYMBOL, Unit.AMPERE_SQUARED_SECOND, "Ip²·tp");
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
+  /** Beyond this the adiabatic form overstates the heating: no failure is stated by it (543.1.3). */
+  private static final double ADIABATIC_S = 5;
+
+  private EnergyBounds() {}
+
+  /** The maker's points, log–log between them, silent outside them: settles both ways. */
+  record Maker(ProtectiveDevice device) implements EnergyBound {
+    private List<LetThroughPoint> points() {
+      return device.data().letThrough();
+    }
+
+    @Override
+    public double[] corners() {
+      return points().stream().mapToDouble(LetThroughPoint::prospectiveCurrentA).toArray();
+    }
+
+    @Override
+    public boolean settles(double from, double to) {
+      return from >= points().get(0).prospectiveCurrentA()
+          && to <= points().get(points().size() - 1).prospectiveCurrentA();
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      return settles(from, to) ? Math.max(at(from), at(to)) : NEVER;
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return settles(from, to) ? Math.max(at(from), at(to)) : 0;
+    }
+
+    private double at(double current) {
+      List<LetThroughPoint> points = points();
+      for (int i = 0; i < points.size(); i++) {
+        LetThroughPoint next = points.get(i);
+        if (current == next.prospectiveCurrentA()) {
+          return next.energyA2s();
+        }
+        if (current < next.prospectiveCurrentA()) {
+          return between(points.get(i - 1), next, current);
+        }
+      }
+      return NEVER;
+    }
+
+    private static double between(LetThroughPoint a, LetThroughPoint b, double current) {
+      if (a.energyA2s() == 0 || b.energyA2s() == 0) {
+        return Math.max(a.energyA2s(), b.energyA2s());
+      }
+      double share =
+          Math.log(current / a.prospectiveCurrentA())
+              / Math.log(b.prospectiveCurrentA() / a.prospectiveCurrentA());
+      return a.energyA2s() * Math.pow(b.energyA2s() / a.energyA2s(), share);
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      Figure energy =
+          new Figure(
+              SYMBOL,
+              greatest(from, to),
+              Unit.AMPERE_SQUARED_SECOND,
+              new Pointer(device.data().place(), "letThrough"));
+      return d.working().look(energy);
+    }
+  }
+
+  /** The current's square times the times promised by the device's standard, up to its capacity. */
+  record Promised(TripBand band, double capacityA) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      double[] corners = new double[band.steps().size() + 1];
+      for (int i = 0; i < band.steps().size(); i++) {
+        corners[i] = band.steps().get(i).fromA();
+      }
+      corners[band.steps().size()] = capacityA;
+      return corners;
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      return to > capacityA ? NEVER : to * to * band.latestS(inside(from, to));
+    }
+
+    @Override
+    public double least(double from, double to) {
+      double earliest = band.earliestS(inside(from, to));
+      return to > capacityA || earliest > ADIABATIC_S ? 0 : to * to * earliest;
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      Figure time = Figure.derived("t", band.latestS(inside(from, to)), Unit.SECOND);
+      return d.working().step(SQUARE, Figure.derived("I", to, Unit.AMPERE), time);
+    }
+  }
+
+  /** A limit that does not depend on the current within a range: an energy limiting class. */
+  record Limit(Figure energy, double fromA, double toA) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      return new double[] {fromA, toA};
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      double inside = inside(from, to);
+      return inside < fromA || to > toA ? NEVER : energy.value();
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return 0;
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      return d.working().look(energy.as(SYMBOL));
+    }
+  }
+
+  /** Above a known operating point of a cartridge fuse its energy does not rise (common practice). */
+  record FusePoint(Figure current, double timeS, double capacityA) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      return new double[] {current.value(), capacityA};
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      boolean covered = inside(from, to) >= current.value() && to <= capacityA;
+      return covered ? current.value() * current.value() * timeS : NEVER;
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return 0;
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      return d.working()
+          .step(POINT, d.working().look(current.as("Ip")), Figure.derived("tp", timeS, Unit.SECOND));
+    }
+  }
+
+  /** No gG fuse lets through less than its least pre-arcing energy. */
+  record PreArcing(Value least) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      return new double[0];
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      return NEVER;
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return least.number();
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      return Figure.of(SYMBOL, least);
+    }
+  }
+
+  /** A residual function breaks within its own time, up to the greatest current it breaks. */
+  record ResidualTrip(Figure time, double breaksA) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      return new double[] {breaksA};
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      return to > breaksA ? NEVER : to * to * time.value();
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return 0;
+    }
+
+    @Override
+    public Figure explain(double from, double to, Dossier d) {
+      return d.working().step(SQUARE, Figure.derived("I", to, Unit.AMPERE), time.as("t"));
+    }
+  }
+
+  /** A current inside the stretch: its corners belong to the stretch above them. */
+  static double inside(double from, double to) {
+    double middle = (from + to) / 2;
+    return from == to ? Math.nextUp(from * (1 + 1e-12)) : middle;
+  }
+}

@@ -1,0 +1,234 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Row;
+import circuitverdict.standard.Table;
+import circuitverdict.standard.Value;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The energy a device lets through over a range of fault currents (434.5.2, 543.1.3), as the interval
+ * that the evidence leaves: the maker's data where they reach, the energy limiting class at the
+ * device's own Icn, the times its standard promises. Above its own breaking capacity a device promises
+ * nothing.
+ */
+public final class LetThrough {
+  /**
+   * Energy over a range of currents.
+   *
+   * @param least energy that is certainly reached somewhere in the range, A²s
+   * @param greatest energy that is certainly not exceeded, A²s; infinite where nothing says so
+   * @param decidingA current at which the greatest arises, A
+   */
+  public record Energy(Figure least, Figure greatest, double decidingA) {}
+
+  private final ProtectiveDevice device;
+  private final Dossier d;
+  private final List<EnergyBound> bounds = new ArrayList<>(6);
+  private boolean residual;
+
+  private LetThrough(ProtectiveDevice device, Dossier d) {
+    this.device = device;
+    this.d = d;
+  }
+
+  /** What the device's own standard and its maker say. */
+  public static LetThrough of(ProtectiveDevice device, Dossier d) {
+    LetThrough letThrough = new LetThrough(device, d);
+    if (!device.data().letThrough().isEmpty()) {
+      letThrough.bounds.add(new EnergyBounds.Maker(device));
+    }
+    double capacity = letThrough.capacityA();
+    TripBand band = TripBand.of(device, d.edition());
+    if (band != null && capacity > 0) {
+      letThrough.bounds.add(new EnergyBounds.Promised(band, capacity));
+    }
+    if (device instanceof Breaker breaker && capacity > 0) {
+      letThrough.addClass(breaker, capacity, capacity);
+    }
+    if (device instanceof Fuse fuse) {
+      letThrough.addFuse(fuse, capacity);
+    }
+    return letThrough;
+  }
+
+  /** As {@link #of}, with the class row of the smallest capacity not below the current: guidance. */
+  public static LetThrough byGuidance(ProtectiveDevice device, double currentA, Dossier d) {
+    LetThrough letThrough = of(device, d);
+    double capacity = letThrough.capacityA();
+    if (device instanceof Breaker breaker && currentA <= capacity) {
+      double row = Double.POSITIVE_INFINITY;
+      for (Row each : d.edition().table("energy-limits").rows()) {
+        double listed = each.keys().get(1).to();
+        row = listed >= currentA && listed < row ? listed : row;
+      }
+      letThrough.addClass(breaker, row, Math.min(row, capacity));
+    }
+    return letThrough;
+  }
+
+  /** The same with a residual function that breaks earth faults within a time, up to a current. */
+  public LetThrough withResidual(Figure timeS, Figure breaksA) {
+    if (timeS.known() && breaksA.known()) {
+      bounds.add(new EnergyBounds.ResidualTrip(timeS, breaksA.value()));
+      residual = true;
+    }
+    return this;
+  }
+
+  /** The same with a declared let-through of the pair above the device's own capacity. */
+  public LetThrough withBackUp(Double limitedA2s) {
+    if (limitedA2s != null) {
+      Figure energy =
+          d.given(
+              EnergyBounds.SYMBOL,
+              limitedA2s,
+              Unit.AMPERE_SQUARED_SECOND,
+              new Pointer("/backUp", "limitedLetThroughA2s"));
+      bounds.add(new EnergyBounds.Limit(energy, capacityA(), Double.POSITIVE_INFINITY));
+    }
+    return this;
+  }
+
+  /** The energy over a range of currents; where the ends are crossed, at the lower one. */
+  public Energy over(double fromA, double toA) {
+    double to = Math.max(fromA, toA);
+    double[] corners = corners(fromA, to);
+    double greatest = -1;
+    double least = 0;
+    EnergyBound deciding = null;
+    double decidingFrom = fromA;
+    double decidingTo = to;
+    for (int i = 0; i + 1 < corners.length; i++) {
+      EnergyBound tightest = tightest(corners[i], corners[i + 1]);
+      double here =
+          tightest == null ? Double.POSITIVE_INFINITY : tightest.greatest(corners[i], corners[i + 1]);
+      if (here > greatest) {
+        greatest = here;
+        deciding = tightest;
+        decidingFrom = corners[i];
+        decidingTo = corners[i + 1];
+      }
+      least = Math.max(least, least(corners[i], corners[i + 1]));
+    }
+    Figure most =
+        deciding == null || Double.isInfinite(greatest)
+            ? energy(Double.POSITIVE_INFINITY)
+            : deciding.explain(decidingFrom, decidingTo, d);
+    return new Energy(energy(least), most, decidingTo);
+  }
+
+  private EnergyBound tightest(double from, double to) {
+    EnergyBound best = null;
+    double least = Double.POSITIVE_INFINITY;
+    boolean settled = false;
+    for (EnergyBound bound : bounds) {
+      boolean ownTrip = !(bound instanceof EnergyBounds.ResidualTrip);
+      if (settled && ownTrip) {
+        continue;
+      }
+      settled = settled || bound.settles(from, to);
+      double here = bound.greatest(from, to);
+      if (here < least) {
+        least = here;
+        best = bound;
+      }
+    }
+    return best;
+  }
+
+  private double least(double from, double to) {
+    if (residual && residualCovers(to)) {
+      return 0;
+    }
+    double least = 0;
+    for (EnergyBound bound : bounds) {
+      least = Math.max(least, bound.least(from, to));
+    }
+    return least;
+  }
+
+  private boolean residualCovers(double to) {
+    for (EnergyBound bound : bounds) {
+      if (bound instanceof EnergyBounds.ResidualTrip trip && to <= trip.breaksA()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The range divided at every corner strictly inside it. */
+  private double[] corners(double from, double to) {
+    double[] all = new double[64];
+    int count = 0;
+    all[count++] = from;
+    for (EnergyBound bound : bounds) {
+      for (double corner : bound.corners()) {
+        boolean inside = !Comparator.atMost(corner, from) && !Comparator.atMost(to, corner);
+        if (inside) {
+          if (count + 2 > all.length) {
+            all = Arrays.copyOf(all, all.length * 2);
+          }
+          all[count++] = corner;
+        }
+      }
+    }
+    all[count++] = to;
+    double[] corners = Arrays.copyOf(all, count);
+    Arrays.sort(corners);
+    return corners;
+  }
+
+  private void addClass(Breaker breaker, double rowA, double toA) {
+    Value limit = classLimit(breaker, rowA, d);
+    TripBand band = TripBand.of(breaker, d.edition());
+    if (limit != null && band != null) {
+      double magnetic = band.steps().get(band.steps().size() - 1).fromA();
+      bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, toA));
+    }
+  }
+
+  /** Limit of the energy limiting class in the row of this capacity; null where there is none. */
+  public static Value classLimit(Breaker breaker, double capacityA, Dossier d) {
+    Double rated = breaker.data().ratedCurrentA();
+    if (breaker.energyClass() == null || breaker.characteristic() == null || rated == null) {
+      return null;
+    }
+    Table table = d.edition().table("energy-limits");
+    return table.has(breaker.characteristic())
+        ? table.at(breaker.characteristic(), rated, capacityA, breaker.energyClass())
+        : null;
+  }
+
+  private void addFuse(Fuse fuse, double capacity) {
+    Double rated = fuse.data().ratedCurrentA();
+    if (rated == null || !FuseTimes.boundedAbovePoints(fuse)) {
+      return;
+    }
+    for (FuseTimes.Point point : FuseTimes.points(fuse, rated, d.edition())) {
+      bounds.add(new EnergyBounds.FusePoint(point.current(), point.timeS(), capacity));
+    }
+    Value least = FuseTimes.leastPreArcing(fuse, rated, d.edition());
+    if (least != null) {
+      bounds.add(new EnergyBounds.PreArcing(least));
+    }
+  }
+
+  private double capacityA() {
+    Figure capacity = BreakingCapacity.stated(device, d);
+    return capacity.known() ? capacity.value() : 0;
+  }
+
+  private static Figure energy(double value) {
+    return Figure.derived(EnergyBounds.SYMBOL, value, Unit.AMPERE_SQUARED_SECOND);
+  }
+}

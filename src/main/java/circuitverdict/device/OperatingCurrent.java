@@ -1,0 +1,42 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/**
+ * Ia: the current that operates a device for certain within a time (411.4.4).
+ *
+ * @param current Ia, A; unknown where the device or its data are not
+ * @param printed greatest loop impedance as the wiring rules print it, Ω; null where they do not
+ * @param tableLimits whether the printed impedance, not the current, is the standard's own figure
+ */
+public record OperatingCurrent(Figure current, Value printed, boolean tableLimits) {
+  static final String SYMBOL = "Ia";
+
+  /** Ia within a time in seconds; what is missing for it is noted. */
+  public static OperatingCurrent within(ProtectiveDevice device, double timeS, Dossier d) {
+    if (device instanceof Breaker breaker) {
+      return BreakerOperation.within(breaker, timeS, d);
+    }
+    if (device instanceof AdjustableBreaker breaker) {
+      return AdjustableOperation.within(breaker, timeS, d);
+    }
+    if (device instanceof Fuse fuse) {
+      return FuseOperation.within(fuse, timeS, d);
+    }
+    d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+    return unknown();
+  }
+
+  static OperatingCurrent unknown() {
+    return new OperatingCurrent(Figure.unknown(SYMBOL, Unit.AMPERE), null, false);
+  }
+}

@@ -1,0 +1,68 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.circuit.Residual;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Row;
+import circuitverdict.standard.Table;
+import circuitverdict.standard.Value;
+
+/** Break times of residual current functions, and the greatest current they break (IEC 61008-1). */
+public final class ResidualTime {
+  private ResidualTime() {}
+
+  /** Whether the device has a residual function. */
+  public static boolean has(ProtectiveDevice device) {
+    return device != null && device.data().residual() != null;
+  }
+
+  /**
+   * The latest break time at a multiple of IΔn, s: of the greatest tabled multiple that the fault
+   * reaches. Unknown below 1 and for adjustable delays, whose maker alone knows their latest time. A
+   * missing delay counts as S.
+   */
+  public static Figure latest(ProtectiveDevice device, Figure multiple, Dossier d) {
+    Residual residual = device.data().residual();
+    if (residual.delay() == Residual.Delay.ADJUSTABLE) {
+      d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer(device.data().place(), "residual"));
+      return Figure.unknown("tr", Unit.SECOND);
+    }
+    String delay = residual.delay() == Residual.Delay.GENERAL ? "general" : "S";
+    Table times = d.edition().table("residual-break-times");
+    Value best = null;
+    for (Row row : times.rows()) {
+      double reached = row.keys().get(1).to();
+      if (row.keys().get(0).text().equals(delay) && multiple.value() >= reached) {
+        Value time = times.at("latest", delay, reached);
+        best = best == null || time.number() < best.number() ? time : best;
+      }
+    }
+    return best == null ? Figure.unknown("tr", Unit.SECOND) : d.working().look(Figure.of("tr", best));
+  }
+
+  /**
+   * The greatest current that the residual function itself breaks, A: Icn or Icu of a breaker with
+   * one, IΔm of an RCCB.
+   */
+  public static Figure breaks(ProtectiveDevice device, Dossier d) {
+    if (device instanceof Breaker || device instanceof AdjustableBreaker) {
+      return BreakingCapacity.stated(device, d);
+    }
+    if (device instanceof Rccb rccb) {
+      Pointer at = new Pointer(device.data().place(), "residualMakingBreakingA");
+      if (rccb.makingBreakingA() != null) {
+        return d.given("IΔm", rccb.makingBreakingA(), Unit.AMPERE, at);
+      }
+      Value least = d.edition().constant("residual-capacity", "least-making-breaking");
+      return Figure.of("IΔm", least);
+    }
+    return Figure.unknown("IΔm", Unit.AMPERE);
+  }
+}

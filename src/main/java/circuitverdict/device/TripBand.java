@@ -1,0 +1,151 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.Table;
+import circuitverdict.standard.Value;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Earliest and latest operating time that a breaker's standard promises for any current: a step
+ * function of the standard's tests (IEC 60898-1 table 7; IEC 60947-2). Infinity where nothing is
+ * promised.
+ */
+public final class TripBand {
+  /**
+   * One step: from this current on, until the next step.
+   *
+   * @param fromA current from which it holds, A
+   * @param toA current up to which it holds, not included, A
+   * @param earliestS earliest operating time, s
+   * @param latestS latest operating time, s
+   */
+  public record Step(double fromA, double toA, double earliestS, double latestS) {}
+
+  private final List<Step> steps;
+
+  private TripBand(List<Step> steps) {
+    this.steps = List.copyOf(steps);
+  }
+
+  /** The band of a breaker; null where its data or its kind do not give one. */
+  public static TripBand of(ProtectiveDevice device, Edition edition) {
+    if (device instanceof Breaker breaker) {
+      return ofBreaker(breaker, edition);
+    }
+    if (device instanceof AdjustableBreaker breaker) {
+      return ofAdjustable(breaker, edition);
+    }
+    return null;
+  }
+
+  private static TripBand ofBreaker(Breaker breaker, Edition edition) {
+    Double rated = breaker.data().ratedCurrentA();
+    Table bands = edition.table("magnetic-bands");
+    Value lower = breaker.characteristic() == null ? null : bands.at("lower", breaker.characteristic());
+    Table times = edition.table("breaker-test-times");
+    Value conventional = rated == null ? null : times.at("conventional", rated);
+    if (lower == null || conventional == null) {
+      return null;
+    }
+    double in = rated;
+    double hold = edition.constant("breaker-tests", "conventional-non-tripping").number() * in;
+    double trip = edition.constant("breaker-tests", "conventional-tripping").number() * in;
+    double thermal = edition.constant("breaker-tests", "thermal-test").number() * in;
+    double thermalEarliest = edition.constant("breaker-tests", "thermal-earliest").number();
+    double instantaneous = edition.constant("breaker-tests", "instantaneous").number();
+    double magneticLower = lower.number() * in;
+    double magneticUpper = bands.at("upper", breaker.characteristic()).number() * in;
+    double thermalLatest = times.at("thermal-latest", in).number();
+    double hour = conventional.number();
+    double never = Double.POSITIVE_INFINITY;
+    return new Builder()
+        .until(hold, hour, never)
+        .until(trip, thermalEarliest, never)
+        .until(thermal, thermalEarliest, hour)
+        .until(magneticLower, instantaneous, thermalLatest)
+        .until(magneticUpper, 0, thermalLatest)
+        .until(never, 0, instantaneous)
+        .build();
+  }
+
+  private static TripBand ofAdjustable(AdjustableBreaker breaker, Edition edition) {
+    Double setting = breaker.settings().longTimeA();
+    Double rated = setting != null ? setting : breaker.data().ratedCurrentA();
+    if (rated == null) {
+      return null;
+    }
+    double tolerance = edition.constant("adjustable-tests", "magnetic-tolerance").number();
+    double instantaneous = edition.constant("adjustable-tests", "instantaneous").number();
+    double hour = edition.table("adjustable-test-times").at("conventional", rated).number();
+    double never = Double.POSITIVE_INFINITY;
+    Builder builder =
+        new Builder()
+            .until(edition.constant("adjustable-tests", "conventional-non-tripping").number() * rated, hour, never)
+            .until(edition.constant("adjustable-tests", "conventional-tripping").number() * rated, 0, never);
+    double magnetic = magneticFrom(breaker, tolerance);
+    Double shortTime = breaker.settings().shortTimeA();
+    Double delay = breaker.settings().shortTimeDelayS();
+    if (shortTime != null && delay != null && shortTime * (1 + tolerance) < magnetic) {
+      builder.until(shortTime * (1 + tolerance), 0, hour).until(magnetic, 0, delay + instantaneous);
+    } else {
+      builder.until(magnetic, 0, hour);
+    }
+    return builder.until(never, 0, instantaneous).build();
+  }
+
+  /** Current from which the instantaneous release operates for certain; infinite where not stated. */
+  private static double magneticFrom(AdjustableBreaker breaker, double tolerance) {
+    if (breaker.settings().instantaneousA() != null) {
+      return breaker.settings().instantaneousA() * (1 + tolerance);
+    }
+    if (breaker.magneticUpper() != null && breaker.data().ratedCurrentA() != null) {
+      return breaker.magneticUpper() * breaker.data().ratedCurrentA();
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** The steps, rising in current. */
+  public List<Step> steps() {
+    return steps;
+  }
+
+  /** Earliest operating time at a current, s. */
+  public double earliestS(double currentA) {
+    return at(currentA).earliestS();
+  }
+
+  /** Latest operating time at a current, s; infinite where no trip is promised. */
+  public double latestS(double currentA) {
+    return at(currentA).latestS();
+  }
+
+  private Step at(double currentA) {
+    for (Step step : steps) {
+      if (currentA < step.toA()) {
+        return step;
+      }
+    }
+    return steps.get(steps.size() - 1);
+  }
+
+  private static final class Builder {
+    private final List<Step> steps = new ArrayList<>(6);
+    private double from;
+
+    Builder until(double to, double earliest, double latest) {
+      if (to > from) {
+        steps.add(new Step(from, to, earliest, latest));
+        from = to;
+      }
+      return this;
+    }
+
+    TripBand build() {
+      return new TripBand(steps);
+    }
+  }
+}

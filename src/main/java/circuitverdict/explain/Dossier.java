@@ -1,0 +1,169 @@
+package circuitverdict.explain;
+
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.Value;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one check gathers while it is evaluated: working, missing inputs, assumptions, remarks, and the
+ * strength of its proof.
+ */
+public final class Dossier {
+  /** How strong a proof is. */
+  public enum Strength {
+    /** By the rule itself or the maker's data. */
+    RULE,
+    /** Deemed by a clause. */
+    DEEMED,
+    /** By published guidance. */
+    GUIDANCE
+  }
+
+  private final Edition edition;
+  private final Allowance allowance;
+  private final Working working;
+  private final List<Note> missing = new ArrayList<>(2);
+  private final List<Note> assumptions = new ArrayList<>(4);
+  private final List<Note> remarks = new ArrayList<>(2);
+  private final List<Pointer> typical = new ArrayList<>(0);
+  private Strength strength = Strength.RULE;
+
+  /** A dossier for one check of one circuit. */
+  public Dossier(Edition edition, Allowance allowance, Working working) {
+    this.edition = edition;
+    this.allowance = allowance;
+    this.working = working;
+  }
+
+  public Edition edition() {
+    return edition;
+  }
+
+  public Working working() {
+    return working;
+  }
+
+  /** Whether what this allowance covers may stand in for what was not stated. */
+  public boolean allows(Allowance least) {
+    return allowance.compareTo(least) >= 0;
+  }
+
+  /** A figure of the request; unknown where it was not stated, without calling it missing. */
+  public Figure given(String symbol, Double value, Unit unit, Pointer at) {
+    return value == null ? Figure.unknown(symbol, unit) : new Figure(symbol, value, unit, at);
+  }
+
+  /** A figure of the request that is needed; unknown and missing where it was not stated. */
+  public Figure need(String symbol, Double value, Unit unit, Pointer at) {
+    if (value == null) {
+      missing(at);
+      return Figure.unknown(symbol, unit);
+    }
+    return new Figure(symbol, value, unit, at);
+  }
+
+  /** A word of the request that is needed; null and missing where it was not stated. */
+  public <T> T need(T word, Pointer at) {
+    if (word == null) {
+      missing(at);
+    }
+    return word;
+  }
+
+  /** A figure of the request, or a stand-in where the stage allows one; else missing. */
+  public Figure orAssume(
+      String symbol, Double value, Pointer at, Value standIn, Allowance least, NoteCode code) {
+    if (value != null) {
+      return new Figure(symbol, value, standIn.unit(), at);
+    }
+    if (!allows(least)) {
+      missing(at);
+      return Figure.unknown(symbol, standIn.unit());
+    }
+    Figure assumed = Figure.of(symbol, standIn);
+    assume(code, at, assumed);
+    if (least == Allowance.TYPICAL_VALUES) {
+      typical.add(at);
+    }
+    return assumed;
+  }
+
+  /** A value of a table as a figure; unknown and missing where the table has none. */
+  public Figure tabled(String symbol, Value value, Unit unit, Pointer at) {
+    if (value == null) {
+      missing(NoteCode.NOT_IN_TABLES, at);
+      return Figure.unknown(symbol, unit);
+    }
+    return Figure.of(symbol, value);
+  }
+
+  /** Notes that this input is missing. */
+  public void missing(Pointer at) {
+    missing(NoteCode.MISSING_INPUT, at);
+  }
+
+  /** Notes that something is missing. */
+  public void missing(NoteCode code, Pointer at, Figure... figures) {
+    Note note = new Note(code, at, List.of(figures));
+    if (!missing.contains(note)) {
+      missing.add(note);
+    }
+  }
+
+  /** Notes an assumption. */
+  public void assume(NoteCode code, Pointer at, Figure... figures) {
+    Note note = new Note(code, at, List.of(figures));
+    if (!assumptions.contains(note)) {
+      assumptions.add(note);
+    }
+  }
+
+  /** Notes an assumption of a typical value: it can carry a compliance, never a failure. */
+  public void assumeTypical(NoteCode code, Pointer at, Figure... figures) {
+    assume(code, at, figures);
+    typical.add(at);
+  }
+
+  /** Notes a remark. */
+  public void remark(NoteCode code, Figure... figures) {
+    Note note = Note.of(code, figures);
+    if (!remarks.contains(note)) {
+      remarks.add(note);
+    }
+  }
+
+  /** Weakens the proof to this strength, if it was stronger. */
+  public void restsOn(Strength other) {
+    if (other.compareTo(strength) > 0) {
+      strength = other;
+    }
+  }
+
+  public Strength strength() {
+    return strength;
+  }
+
+  public List<Note> missing() {
+    return missing;
+  }
+
+  public List<Note> assumptions() {
+    return assumptions;
+  }
+
+  public List<Note> remarks() {
+    return remarks;
+  }
+
+  /** Members for which a typical value stands in. */
+  public List<Pointer> typical() {
+    return typical;
+  }
+
+  /** The constant of the edition as a figure. */
+  public Figure constant(String symbol, String table, String key) {
+    return Figure.of(symbol, edition.constant(table, key));
+  }
+}

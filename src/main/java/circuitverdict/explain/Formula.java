@@ -1,0 +1,97 @@
+package circuitverdict.explain;
+
+import circuitverdict.quantity.Shown;
+import circuitverdict.quantity.Unit;
+import java.util.List;
+
+/**
+ * A formula as it is shown and as it is evaluated: one text for both.
+ *
+ * <p>Example: {@code Formula.of("Zs", Unit.OHM, "Zdb + L·(r1 + r2)·Cθ/1000")}.
+ */
+public final class Formula {
+  private final String symbol;
+  private final Unit unit;
+  private final String text;
+  private final Expression.Compiled compiled;
+
+  private Formula(String symbol, Unit unit, String text) {
+    this.symbol = symbol;
+    this.unit = unit;
+    this.text = text;
+    this.compiled = Expression.compile(text);
+  }
+
+  /**
+   * A formula.
+   *
+   * @throws IllegalArgumentException where the text cannot be read
+   */
+  public static Formula of(String symbol, Unit unit, String text) {
+    return new Formula(symbol, unit, text);
+  }
+
+  /** Symbol of the result. */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** Unit of the result. */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** The formula as shown. */
+  public String text() {
+    return text;
+  }
+
+  /** Symbols of the operands, in the order in which they are given. */
+  public List<String> operands() {
+    return compiled.names();
+  }
+
+  double evaluate(Figure[] figures) {
+    if (figures.length != compiled.names().size()) {
+      throw new IllegalArgumentException(text + " wants " + compiled.names());
+    }
+    double[] values = new double[figures.length];
+    for (int i = 0; i < figures.length; i++) {
+      values[i] = figures[i].value();
+      assert figures[i].symbol().equals(compiled.names().get(i))
+          : text + ": " + figures[i].symbol() + " stands where " + compiled.names().get(i) + " is wanted";
+    }
+    return compiled.root().value(values);
+  }
+
+  /** The formula with the operands' figures in place of their symbols. */
+  String substituted(List<Figure> figures) {
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int end = nameEnd(at);
+      if (end == at) {
+        out.append(text.charAt(at++));
+        continue;
+      }
+      int index = compiled.names().indexOf(text.substring(at, end));
+      out.append(index < 0 ? text.substring(at, end) : Shown.plain(figures.get(index).value()));
+      at = end;
+    }
+    return out.toString();
+  }
+
+  private int nameEnd(int from) {
+    int end = from;
+    while (end < text.length() && inName(end)) {
+      end++;
+    }
+    return end;
+  }
+
+  private boolean inName(int at) {
+    char c = text.charAt(at);
+    boolean comma = c == ',' && at + 1 < text.length() && Character.isLetterOrDigit(text.charAt(at + 1));
+    return Character.isLetterOrDigit(c) || c == '.' || c == '_' || comma;
+  }
+}

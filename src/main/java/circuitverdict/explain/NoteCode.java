@@ -1,0 +1,128 @@
+package circuitverdict.explain;
+
+import java.util.Locale;
+
+/** Every note the service can give, with what it means. The catalogue is served at /v1/codes. */
+public enum NoteCode {
+  // missing
+  MISSING_INPUT("This input is needed and was not stated."),
+  NOT_IN_TABLES(
+      "The edition's tables hold no value for this, and nothing is extrapolated: state the value, or"
+          + " choose one that is tabulated."),
+  DEVICE_NOT_JUDGED("Devices of this standard are not judged by this check."),
+  MAKER_DATA_NEEDED(
+      "The maker's let-through data over this range of current would settle the question."),
+  MAKER_TIME_NEEDED("The maker's greatest operating time would settle the question."),
+  BACK_UP_EVIDENCE_NEEDED(
+      "Above its own rating a device promises nothing: the declared rating of the combination with"
+          + " the device upstream would settle the question."),
+  PROOF_WANTED("Only published guidance supports this, and proof was asked for."),
+  HIGH_INTEGRITY_NEEDED(
+      "A standing current of this size needs a protective conductor of high integrity (543.7):"
+          + " state one of at least the size shown, or show how else the clause is met."),
+  TYPICAL_VALUE_FAILS(
+      "With the typical value the check fails; the real value may be better, so it decides: state"
+          + " it."),
+  // assumptions
+  ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
+  ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
+  ASSUMED_SINGLE_CIRCUIT("Taken as run alone, not grouped with other circuits."),
+  ASSUMED_BUNCHED("Grouped circuits taken as bunched, the least favourable arrangement."),
+  ASSUMED_SOIL("Soil taken with the reference thermal resistivity of the rating tables."),
+  ASSUMED_DEPTH("Depth of laying taken as the reference depth of the rating tables."),
+  ASSUMED_ORIGIN("The circuit taken as fed from the origin."),
+  ASSUMED_BOARD("The supply point taken as a board beyond the origin, the less favourable case."),
+  ASSUMED_MEASURED_COLD("The loop impedance taken as measured cold, the least favourable basis."),
+  ASSUMED_PHASES("Live conductors taken as line and neutral of the single-phase supply."),
+  ASSUMED_NEUTRAL_SIZE("Neutral taken as large as the line conductor."),
+  ASSUMED_COPPER("Conductors taken as copper."),
+  ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
+  ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),
+  ASSUMED_BREAKING_CAPACITY("Breaking capacity taken as the standard's own for this fuse."),
+  ASSUMED_THREE_PHASE_CURRENT(
+      "Greatest three-phase current taken as twice the line–neutral one, its most where the neutral"
+          + " of the supply is no smaller than the line."),
+  ASSUMED_TT_FAULT_CURRENT(
+      "Greatest earth fault current taken from half the electrode's resistance; holds only without a"
+          + " metallic path to a TN earth."),
+  DESIGN_CURRENT_IS_RATING(
+      "Design current taken as the device's rated current, as for ring and socket circuits without"
+          + " a stated load."),
+  EARTH_LOOP_STANDS_IN(
+      "The earth fault loop impedance stands for the line–neutral loop: armour, large protective"
+          + " conductors and bonded steel can make the earth path the better one."),
+  TYPICAL_LOOP_IMPEDANCE("Loop impedance taken as the typical greatest value declared."),
+  TYPICAL_FAULT_CURRENT("Greatest fault current taken as the typical value declared."),
+  // remarks
+  MEMBER_NOT_USED("This member is not used by this operation."),
+  NO_REMEDY("No single change of those tried mends this check without breaking another."),
+  PRINTED_VALUE_ADMITS(
+      "The printed value, being rounded, would admit this; the exact expression decides."),
+  ABOVE_SERVICE_CAPACITY(
+      "Above the service capacity Ics: after a fault of this size the device may have to be"
+          + " replaced."),
+  CONDITIONAL_RATING(
+      "Held by the conditional rating of the assembly behind its fuse, with the assembly maker's own"
+          + " devices."),
+  BACKED_UP("Held by the declared combination with the device upstream."),
+  RESIDUAL_GOVERNS(
+      "The overcurrent device alone does not disconnect in time; the residual function does."),
+  OVERCURRENT_GOVERNS("The overcurrent device disconnects in time."),
+  DEEMED(
+      "Deemed to comply by the clause named; not computed."),
+  BY_GUIDANCE("Rests on published guidance, not on the standard's own promise."),
+  MEASURED_RAISED("Brought from cold to operating temperature, and widened by the uncertainty."),
+  TERMINALS_LIMIT(
+      "Rated by the 70 °C table of the same cable: the terminals are not declared for more."),
+  OVERLOAD_OMITTED("The load cannot overload the conductor: overload protection may be omitted."),
+  RING_RULE("Ring final circuit: each leg must carry the rating this clause states."),
+  SPUR_GUIDANCE("A spur is taken by the rule for its ring: guidance, not a clause."),
+  TEMPERATURE_CORRECTED(
+      "Within the limit with the conductors at their real operating temperature (Ct)."),
+  BEYOND_FIVE_SECONDS(
+      "Longer than 5 s: the adiabatic form errs on the safe side, so failure is not stated by it."),
+  CURRENTS_CONTRADICT(
+      "The least fault current exceeds the greatest stated: one of the two inputs is wrong."),
+  TABLE_54_7("Held by Table 54.7: no smaller than the line conductor demands."),
+  STANDING_CURRENT(
+      "Standing current above this: permanent connection or an industrial connector is needed"
+          + " (543.7)."),
+  LENGTH_ALLOWANCE("The limit includes the allowance for length beyond 100 m."),
+  STRICTEST_LIMIT("Held against the strictest limit that the missing input could set."),
+  BONDING_NOT_COVERED("Protective bonding conductors are not judged."),
+  RESTS_ON_MEMORY("A value here was recalled, not read: check it against the printed standard."),
+  READING_NOT_FAILURE(
+      "A reading above 0.8 of the limit is not a failure: then Ze + 1.20·(R1 + R2) decides."),
+  // cautions
+  DESIGNERS_AID(
+      "A designer's aid: local rules, the makers' data and a competent, where required licensed,"
+          + " person decide."),
+  WORK_DEAD("Work only on what is proved dead and locked off."),
+  CHECKS_NOT_MADE(
+      "Not checked: selectivity, inrush, additional protection, suitability of the device for place"
+          + " and users, surge protection, bonding, position of devices.");
+
+  private final String text;
+
+  NoteCode(String text) {
+    this.text = text;
+  }
+
+  /** The code as the contract writes it. */
+  public String code() {
+    return CODES[ordinal()];
+  }
+
+  /** What it means. */
+  public String text() {
+    return text;
+  }
+
+  private static final String[] CODES = new String[values().length];
+
+  static {
+    for (NoteCode code : values()) {
+      CODES[code.ordinal()] = code.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package circuitverdict.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Evaluates formulas and keeps what it did. The silent twin evaluates the same formulas and keeps
+ * nothing, so that verdicts never depend on whether they are explained.
+ */
+public final class Working {
+  private final List<Step> steps;
+
+  private Working(List<Step> steps) {
+    this.steps = steps;
+  }
+
+  /** A working that keeps its steps. */
+  public static Working recording() {
+    return new Working(new ArrayList<>());
+  }
+
+  /** The twin that keeps nothing. */
+  public static Working silent() {
+    return new Working(null);
+  }
+
+  /**
+   * Evaluates a formula of figures, given in the order of its operands.
+   *
+   * @return the result; NaN where an operand is not known
+   */
+  public Figure step(Formula formula, Figure... operands) {
+    double value = formula.evaluate(operands);
+    Figure result = Figure.derived(formula.symbol(), value, formula.unit());
+    if (steps != null && !Double.isNaN(value) && !Double.isInfinite(value)) {
+      steps.add(new Step(result, formula, List.of(operands)));
+    }
+    return result;
+  }
+
+  /** Keeps a figure that was looked up or given as a step of its own. */
+  public Figure look(Figure figure) {
+    if (steps != null && figure.known() && !Double.isInfinite(figure.value())) {
+      steps.add(new Step(figure, null, List.of(figure)));
+    }
+    return figure;
+  }
+
+  /** The steps so far; empty for the silent twin. */
+  public List<Step> steps() {
+    return steps == null ? List.of() : List.copyOf(steps);
+  }
+}

@@ -1,0 +1,31 @@
+package circuitverdict.standard;
+
+import java.util.List;
+
+/**
+ * Where a value or a rule stands.
+ *
+ * @param standard the standard with its edition, for instance {@code BS 7671:2018+A2:2022}
+ * @param reference clause or table
+ * @param confidence how well the value is known; null for a rule
+ * @param seen codes of the places where a printed value was seen
+ * @param carriedOverFrom the edition whose value stands here unread in this edition's own print; null
+ *     where it is the edition's own
+ */
+public record Citation(
+    String standard,
+    String reference,
+    Confidence confidence,
+    List<String> seen,
+    String carriedOverFrom)
+    implements Source {
+
+  /** A citation of a rule. */
+  public static Citation rule(String standard, String reference) {
+    return new Citation(standard, reference, null, List.of(), null);
+  }
+
+  Citation carriedOver(String from) {
+    return new Citation(standard, reference, confidence, seen, from);
+  }
+}

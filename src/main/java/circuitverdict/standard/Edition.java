@@ -1,0 +1,88 @@
+package circuitverdict.standard;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** One edition of the wiring rules: its clauses, its tables and the digest of both. */
+public final class Edition {
+  private final EditionHead head;
+  private final Map<String, Table> tables;
+  private final Map<String, Table> ordered;
+  private final Map<String, Citation> clauses = new HashMap<>();
+  private final String digest;
+
+  Edition(EditionHead head, Map<String, Table> tables, String digest) {
+    this.head = head;
+    this.tables = Map.copyOf(tables);
+    this.ordered = new LinkedHashMap<>(tables);
+    this.digest = digest;
+    head.clauses()
+        .forEach((rule, reference) -> clauses.put(rule, Citation.rule(head.standard(), reference)));
+  }
+
+  /** Identifier, for instance {@code bs7671-2018-a4}. */
+  public String id() {
+    return head.edition();
+  }
+
+  /** What the edition says of itself. */
+  public EditionHead head() {
+    return head;
+  }
+
+  /** Digest of every value and clause of the edition, {@code sha-256:…}. */
+  public String digest() {
+    return digest;
+  }
+
+  /** All tables, by id in alphabetical order. */
+  public Collection<Table> tables() {
+    return ordered.values();
+  }
+
+  /** Whether the edition has this table. */
+  public boolean has(String id) {
+    return tables.containsKey(id);
+  }
+
+  /**
+   * The table with this id.
+   *
+   * @throws IllegalArgumentException where the edition has none
+   */
+  public Table table(String id) {
+    Table table = tables.get(id);
+    if (table == null) {
+      throw new IllegalArgumentException("edition " + id() + " has no table " + id);
+    }
+    return table;
+  }
+
+  /**
+   * A value that the edition cannot do without.
+   *
+   * @throws IllegalArgumentException where it is missing
+   */
+  public Value constant(String table, String key) {
+    Value value = table(table).at("value", key);
+    if (value == null) {
+      throw new IllegalArgumentException("table " + table + " has no value " + key);
+    }
+    return value;
+  }
+
+  /**
+   * The clause of this edition that holds the named rule.
+   *
+   * @throws IllegalArgumentException where the edition names none
+   */
+  public Citation clause(String rule) {
+    Citation clause = clauses.get(rule);
+    if (clause == null) {
+      throw new IllegalArgumentException("edition " + id() + " names no clause for " + rule);
+    }
+    return clause;
+  }
+}

@@ -1,0 +1,44 @@
+package circuitverdict.standard;
+
+import java.util.List;
+
+/**
+ * One row of a table.
+ *
+ * @param keys its keys in the order of the table's key columns
+ * @param values its values in the order of the table's columns; null where a sparse column is empty
+ */
+public record Row(List<Key> keys, List<Value> values) {
+
+  /**
+   * One key of a row.
+   *
+   * @param text the word, or null for a number
+   * @param above lower end, not included; equal to {@code to} for an exact key
+   * @param to upper end, included
+   */
+  public record Key(String text, double above, double to) {
+    boolean covers(String word) {
+      return text != null && text.equals(word);
+    }
+
+    boolean covers(double number) {
+      return text == null && (above == to ? number == to : number > above && number <= to);
+    }
+
+    /** The key as the tables are served: a word, a number or a band. */
+    public String shown() {
+      if (text != null) {
+        return text;
+      }
+      return above == to ? plain(to) : "above " + plain(above) + " to " + plain(to);
+    }
+
+    private static String plain(double number) {
+      if (Double.isInfinite(number)) {
+        return number > 0 ? "any" : "any below";
+      }
+      return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+  }
+}
