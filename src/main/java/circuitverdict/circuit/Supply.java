@@ -7,6 +7,7 @@ package circuitverdict.circuit;
  * @param earthing system of earthing
  * @param phases phases of the supply, 1 or 3
  * @param lineToEarthVoltageV nominal line–earth voltage Uo, V
+ * @param frequencyHz frequency, Hz
  * @param ownership public or private supply
  * @param basis what the loop impedance rests on
  * @param loopImpedanceOhm earth fault loop impedance here (Zdb, or Ze at the origin), Ω
@@ -26,6 +27,7 @@ public record Supply(
     Earthing earthing,
     Integer phases,
     Double lineToEarthVoltageV,
+    Double frequencyHz,
     Ownership ownership,
     Basis basis,
     Double loopImpedanceOhm,
@@ -97,7 +99,7 @@ public record Supply(
   /** The same supply with other loop impedance; what depends on none of the rest stays. */
   public Supply withLoopImpedance(double ohm) {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, ownership, basis, ohm, loopReactanceOhm,
+        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis, ohm, loopReactanceOhm,
         originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm, lineToNeutralLoopReactanceOhm,
         maximumFaultCurrentA, faultCurrents, instrumentUncertaintyPercent, voltageDropPercent,
         earthElectrodeResistanceOhm, openPenProtection);
@@ -106,7 +108,7 @@ public record Supply(
   /** The same supply with a permitted measure against a broken PEN conductor. */
   public Supply withOpenPenProtection() {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, ownership, basis, loopImpedanceOhm,
+        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis, loopImpedanceOhm,
         loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
         lineToNeutralLoopReactanceOhm, maximumFaultCurrentA, faultCurrents,
         instrumentUncertaintyPercent, voltageDropPercent, earthElectrodeResistanceOhm, true);

@@ -1,6 +1,7 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
@@ -25,8 +26,7 @@ final class FuseOperation {
     if (!rated.known()) {
       return OperatingCurrent.unknown();
     }
-    if (!wiringRulesKnow(fuse)) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(fuse.data().place(), "utilizationCategory"));
+    if (!generalPurpose(fuse, d)) {
       return OperatingCurrent.unknown();
     }
     Table table = d.edition().table("fuse-operating-currents");
@@ -50,8 +50,20 @@ final class FuseOperation {
     return d.edition().table("fuse-gates").at("greatest-0.1", rated.value());
   }
 
-  /** The tables speak of gG fuses; motor types behave otherwise. */
-  private static boolean wiringRulesKnow(Fuse fuse) {
-    return fuse.utilizationCategory() == null || fuse.utilizationCategory().equals("gG");
+  /** The tables speak of gG fuses; motor types behave otherwise, and only BS 88-2 has them. */
+  private static boolean generalPurpose(Fuse fuse, Dossier d) {
+    Pointer at = new Pointer(fuse.data().place(), "utilizationCategory");
+    if (fuse.utilizationCategory() != null && !fuse.utilizationCategory().equals("gG")) {
+      d.missing(NoteCode.DEVICE_NOT_JUDGED, at);
+      return false;
+    }
+    if (fuse.utilizationCategory() == null && fuse.data().standard().equals("BS 88-2")) {
+      if (!d.allows(Allowance.TABLE_DEFAULTS)) {
+        d.missing(at);
+        return false;
+      }
+      d.assume(NoteCode.ASSUMED_GENERAL_PURPOSE, at);
+    }
+    return true;
   }
 }

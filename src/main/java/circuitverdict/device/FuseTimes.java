@@ -28,9 +28,12 @@ final class FuseTimes {
    * Whether its energy is bounded above its known points: a cartridge fuse of general purpose. A
    * rewireable fuse promises nothing there.
    */
-  static boolean boundedAbovePoints(Fuse fuse) {
-    boolean general = fuse.utilizationCategory() == null || fuse.utilizationCategory().equals("gG");
-    return general && !"BS 3036".equals(fuse.data().standard());
+  static boolean boundedAbovePoints(Fuse fuse, boolean categoryMayBeAssumed) {
+    if (BS_88_2.equals(fuse.data().standard())) {
+      return "gG".equals(fuse.utilizationCategory())
+          || fuse.utilizationCategory() == null && categoryMayBeAssumed;
+    }
+    return !"BS 3036".equals(fuse.data().standard());
   }
 
   static List<Point> points(Fuse fuse, double rated, Edition edition) {

@@ -29,6 +29,7 @@ public final class Dossier {
   private final List<Note> remarks = new ArrayList<>(2);
   private final List<Pointer> typical = new ArrayList<>(0);
   private Strength strength = Strength.RULE;
+  private boolean blocked;
 
   /** A dossier for one check of one circuit. */
   public Dossier(Edition edition, Allowance allowance, Working working) {
@@ -132,6 +133,17 @@ public final class Dossier {
     if (!remarks.contains(note)) {
       remarks.add(note);
     }
+  }
+
+  /** Notes that the tables do not speak of this circuit at all: no verdict may rest on them. */
+  public void block(Pointer at) {
+    blocked = true;
+    missing(NoteCode.NOT_IN_TABLES, at);
+  }
+
+  /** Whether no verdict may be given. */
+  public boolean blocked() {
+    return blocked;
   }
 
   /** Weakens the proof to this strength, if it was stronger. */

@@ -35,6 +35,8 @@ public enum NoteCode {
   ASSUMED_MEASURED_COLD("The loop impedance taken as measured cold, the least favourable basis."),
   ASSUMED_PHASES("Live conductors taken as line and neutral of the single-phase supply."),
   ASSUMED_NEUTRAL_SIZE("Neutral taken as large as the line conductor."),
+  ASSUMED_PROTECTIVE_SIZE("Protective core taken as the usual one beside this line conductor."),
+  ASSUMED_GENERAL_PURPOSE("The fuse taken as one of general purpose (gG)."),
   ASSUMED_COPPER("Conductors taken as copper."),
   ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
   ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),

@@ -1,5 +1,7 @@
 package circuitverdict.explain;
 
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Shown;
 import java.util.List;
 
 /**
@@ -7,19 +9,40 @@ import java.util.List;
  *
  * @param result the figure it yields
  * @param formula the formula as shown; the symbol itself for a figure that was looked up or given
+ * @param comparator the relation demanded, in the step that closes a working; else null
  * @param operands the figures that were put in
  */
-public record Step(Figure result, Formula formula, List<Figure> operands) {
+public record Step(Figure result, Formula formula, Comparator comparator, List<Figure> operands) {
+
+  static Step of(Figure result, Formula formula, List<Figure> operands) {
+    return new Step(result, formula, null, operands);
+  }
+
+  /** The step that closes a working: the figure that decides, held against its limit. */
+  public static Step comparing(Figure actual, Comparator comparator, Figure limit) {
+    return new Step(actual, null, comparator, List.of(actual, limit));
+  }
 
   /** The formula as shown. */
   public String formulaText() {
+    if (comparator != null) {
+      return operands.get(0).symbol() + sign() + operands.get(1).symbol();
+    }
     return formula == null ? result.symbol() : formula.text();
   }
 
   /** The formula with the figures put in. */
   public String substitution() {
-    return formula == null
-        ? circuitverdict.quantity.Shown.plain(result.value())
-        : formula.substituted(operands);
+    if (comparator != null) {
+      Figure limit = operands.get(1);
+      Shown shown = Shown.of(result.value(), comparator, limit.value(), result.unit());
+      return shown.actual() + sign() + shown.limit();
+    }
+    return formula == null ? Shown.plain(result.value()) : formula.substituted(operands);
+  }
+
+  /** The relation as it is demanded, not as it turned out. */
+  private String sign() {
+    return comparator == Comparator.AT_MOST ? " ≤ " : " ≥ ";
   }
 }

@@ -33,7 +33,7 @@ public final class Working {
     double value = formula.evaluate(operands);
     Figure result = Figure.derived(formula.symbol(), value, formula.unit());
     if (steps != null && !Double.isNaN(value) && !Double.isInfinite(value)) {
-      steps.add(new Step(result, formula, List.of(operands)));
+      steps.add(Step.of(result, formula, List.of(operands)));
     }
     return result;
   }
@@ -41,9 +41,14 @@ public final class Working {
   /** Keeps a figure that was looked up or given as a step of its own. */
   public Figure look(Figure figure) {
     if (steps != null && figure.known() && !Double.isInfinite(figure.value())) {
-      steps.add(new Step(figure, null, List.of(figure)));
+      steps.add(Step.of(figure, null, List.of(figure)));
     }
     return figure;
+  }
+
+  /** Whether steps are kept. */
+  public boolean records() {
+    return steps != null;
   }
 
   /** The steps so far; empty for the silent twin. */

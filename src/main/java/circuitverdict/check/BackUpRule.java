@@ -1,0 +1,139 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Assembly;
+import circuitverdict.circuit.BackUp;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import java.util.Set;
+
+/**
+ * What may stand behind a device whose own capacity is exceeded: a declared combination with a named
+ * upstream device (434.5.1), or the conditional rating of a 230 V single-phase unit to 61439-3 with its
+ * maker's own devices behind a fuse of at most 100 A (536.4.201).
+ */
+final class BackUpRule {
+  private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", "BS 1361");
+
+  private BackUpRule() {}
+
+  static void judge(
+      Circuit circuit,
+      LiveConductors live,
+      Figure current,
+      Figure capacity,
+      Judgement judgement,
+      Dossier d) {
+    BackUp backUp = circuit.backUp();
+    if (backUp.combinationRatingA() != null
+        && backUp.evidence() != null
+        && circuit.upstreamDevice() != null) {
+      Figure combined =
+          d.given(
+              "Icomb",
+              backUp.combinationRatingA(),
+              Unit.AMPERE,
+              new Pointer("/backUp", "combinationRatingA"));
+      if (Comparator.atMost(current.value(), combined.value())) {
+        d.remark(NoteCode.BACKED_UP);
+        judgement.compare("/device", current, Comparator.AT_MOST, combined);
+        return;
+      }
+    }
+    if (conditional(circuit, live, current, judgement, d)) {
+      return;
+    }
+    judgement.compare("/device", current, Comparator.AT_MOST, capacity);
+  }
+
+  /** Whether the conditional rating decides: holds, or would with what is not stated. */
+  private static boolean conditional(
+      Circuit circuit, LiveConductors live, Figure current, Judgement judgement, Dossier d) {
+    Assembly assembly = circuit.assembly();
+    Figure greatest = d.constant("Icc", "assembly-conditional", "greatest-current");
+    if (!"IEC 61439-3".equals(assembly.standard())
+        || assembly.conditionalRatingA() == null
+        || Boolean.FALSE.equals(assembly.deviceDeclared())
+        || !Comparator.atMost(current.value(), greatest.value())) {
+      return false;
+    }
+    Figure rating =
+        d.given(
+            "Icc",
+            assembly.conditionalRatingA(),
+            Unit.AMPERE,
+            new Pointer("/assembly", "conditionalRatingA"));
+    Figure bound = Figure.lesser(rating, greatest);
+    if (!Comparator.atMost(current.value(), bound.value())) {
+      return false;
+    }
+    Boolean singlePhase = singlePhase(circuit, live, d);
+    Boolean fused = fused(circuit, assembly, d);
+    if (Boolean.FALSE.equals(singlePhase) || Boolean.FALSE.equals(fused)) {
+      return false;
+    }
+    judgement.by("conditional-rating");
+    if (singlePhase == null || fused == null || assembly.deviceDeclared() == null) {
+      note(singlePhase, fused, assembly, circuit, d);
+      judgement.undetermined();
+      return true;
+    }
+    d.remark(NoteCode.CONDITIONAL_RATING, bound);
+    judgement.compare("/device", current, Comparator.AT_MOST, bound);
+    return true;
+  }
+
+  private static void note(
+      Boolean singlePhase, Boolean fused, Assembly assembly, Circuit circuit, Dossier d) {
+    if (singlePhase == null) {
+      d.missing(At.PHASES);
+    }
+    if (fused == null) {
+      d.missing(circuit.upstreamDevice() == null ? At.UPSTREAM : new Pointer("/upstreamDevice", "ratedCurrentA"));
+    }
+    if (assembly.deviceDeclared() == null) {
+      d.missing(At.DEVICE_DECLARED);
+    }
+  }
+
+  private static Boolean singlePhase(Circuit circuit, LiveConductors live, Dossier d) {
+    Integer phases = circuit.supply().phases();
+    if (phases == null) {
+      return live != null && live.lines() > 1 ? Boolean.FALSE : null;
+    }
+    double nominal = d.edition().constant("voltage", "nominal-line-to-earth").number();
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    if (phases != 1 || voltage.known() && voltage.value() != nominal) {
+      return false;
+    }
+    return voltage.known() ? Boolean.TRUE : null;
+  }
+
+  /** Whether the fuse before it is one that the rule names, no larger than it allows. */
+  private static Boolean fused(Circuit circuit, Assembly assembly, Dossier d) {
+    ProtectiveDevice upstream = circuit.upstreamDevice();
+    if (upstream == null || upstream.data().standard() == null) {
+      return null;
+    }
+    if (!(upstream instanceof Fuse) || !SERVICE_FUSES.contains(upstream.data().standard())) {
+      return false;
+    }
+    if (upstream.data().ratedCurrentA() == null) {
+      return null;
+    }
+    double most = d.edition().constant("assembly-conditional", "greatest-fuse").number();
+    if (assembly.maximumUpstreamFuseA() != null) {
+      most = Math.min(most, assembly.maximumUpstreamFuseA());
+    }
+    return Comparator.atMost(upstream.data().ratedCurrentA(), most);
+  }
+}

@@ -1,0 +1,58 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.device.BreakingCapacity;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.fault.GreatestCurrent;
+import circuitverdict.quantity.Comparator;
+
+/**
+ * Breaking capacity (434.5.1, 536.4.201): the greatest current where the device sits against Icn or
+ * Icu. Above it, only the declared rating of a combination with a named upstream device, or the
+ * conditional rating of the assembly, can hold it: the mere presence of an upstream fuse cannot.
+ */
+public final class BreakingCapacityCheck implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.BREAKING_CAPACITY;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/device").by("breaking-capacity");
+    ProtectiveDevice device = circuit.device();
+    if (device == null) {
+      d.missing(At.DEVICE_ITSELF);
+      return judgement.undetermined().conclude();
+    }
+    if (device instanceof ProtectiveDevice.Rccb || device instanceof ProtectiveDevice.Other) {
+      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      return judgement.undetermined().conclude();
+    }
+    LiveConductors live = circuit.live() == null ? singlePhase(circuit) : circuit.live();
+    Figure capacity = BreakingCapacity.of(device, d);
+    Figure service = BreakingCapacity.service(device, capacity, d);
+    Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);
+    if (!capacity.known() || Comparator.AT_MOST.holds(current.value(), capacity.value())) {
+      if (service.known() && !Comparator.atMost(current.value(), service.value())) {
+        d.remark(NoteCode.ABOVE_SERVICE_CAPACITY, service);
+      }
+      judgement.compare("/device", current, Comparator.AT_MOST, capacity);
+      return judgement.conclude();
+    }
+    BackUpRule.judge(circuit, live, current, capacity, judgement, d);
+    return judgement.conclude();
+  }
+
+  private static LiveConductors singlePhase(Circuit circuit) {
+    Integer phases = circuit.supply().phases();
+    return phases != null && phases == 1 ? new LiveConductors(1, true) : null;
+  }
+}

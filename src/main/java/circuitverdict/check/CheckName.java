@@ -1,0 +1,47 @@
+package circuitverdict.check;
+
+import java.util.Locale;
+
+/** The checks, in the order in which their findings stand. */
+public enum CheckName {
+  OVERLOAD_PROTECTION("Overload protection", "The device carries the load and protects the conductors."),
+  CONDUCTOR_RATING("Conductor rating", "The conductors carry the device's current as installed."),
+  VOLTAGE_DROP("Voltage drop", "The voltage drop from the origin stays within the limit."),
+  EARTH_FAULT_DISCONNECTION("Earth fault disconnection", "An earth fault is disconnected in the time allowed."),
+  BREAKING_CAPACITY("Breaking capacity", "The device can break the greatest fault current where it sits."),
+  LET_THROUGH_ENERGY("Let-through energy", "The live conductors stand what the device lets through."),
+  PROTECTIVE_CONDUCTOR("Protective conductor", "The protective conductor stands an earth fault and is large enough."),
+  EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
+  COMMISSIONING("Commissioning", "What the tester should read; informative.");
+
+  private final String title;
+  private final String question;
+
+  CheckName(String title, String question) {
+    this.title = title;
+    this.question = question;
+  }
+
+  /** The contract's word. */
+  public String word() {
+    return WORDS[ordinal()];
+  }
+
+  /** Title for sentences. */
+  public String title() {
+    return title;
+  }
+
+  /** What the check shows. */
+  public String question() {
+    return question;
+  }
+
+  private static final String[] WORDS = new String[values().length];
+
+  static {
+    for (CheckName name : values()) {
+      WORDS[name.ordinal()] = name.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

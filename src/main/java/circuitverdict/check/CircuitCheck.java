@@ -1,0 +1,73 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Working;
+import circuitverdict.standard.Edition;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Runs checks on a circuit, in their order. */
+public final class CircuitCheck {
+  private static final double TABLES_FREQUENCY_HZ = 50;
+
+  private static final List<Check> ALL =
+      List.of(
+          new OverloadProtection(),
+          new ConductorRating(),
+          new VoltageDrop(),
+          new EarthFaultDisconnection(),
+          new BreakingCapacityCheck(),
+          new LetThroughEnergy(),
+          new ProtectiveConductorCheck(),
+          new EarthingArrangement(),
+          new Commissioning());
+
+  private CircuitCheck() {}
+
+  /** All checks, in order. */
+  public static List<Check> all() {
+    return ALL;
+  }
+
+  /** Every check with its working. */
+  public static Result explained(Circuit circuit, Edition edition) {
+    return run(ALL, circuit, edition, true);
+  }
+
+  /** Every check, verdicts only: the same verdicts, reasons and figures. */
+  public static Result verdicts(Circuit circuit, Edition edition) {
+    return run(ALL, circuit, edition, false);
+  }
+
+  /** Some checks. */
+  public static Result run(List<Check> checks, Circuit circuit, Edition edition, boolean explain) {
+    List<Finding> findings = new ArrayList<>(checks.size());
+    for (Check check : checks) {
+      findings.add(one(check, circuit, edition, explain));
+    }
+    return Result.of(findings);
+  }
+
+  /** One check. */
+  public static Finding one(Check check, Circuit circuit, Edition edition, boolean explain) {
+    Working working = explain ? Working.recording() : Working.silent();
+    Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working);
+    Double frequency = circuit.supply().frequencyHz();
+    if (frequency != null && frequency != TABLES_FREQUENCY_HZ) {
+      dossier.block(new Pointer("/supply", "frequencyHz"));
+    }
+    return check.evaluate(circuit, dossier);
+  }
+
+  /** What may be assumed at a stage. */
+  public static Allowance allowance(Circuit.Stage stage) {
+    return switch (stage) {
+      case SIGN_OFF -> Allowance.NOTHING;
+      case DESIGN -> Allowance.TABLE_DEFAULTS;
+      case QUOTATION -> Allowance.TYPICAL_VALUES;
+    };
+  }
+}

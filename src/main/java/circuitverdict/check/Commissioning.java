@@ -1,0 +1,67 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.OperatingCurrent;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.FaultLoop;
+import circuitverdict.fault.LoopLimit;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * What the tester should read (643, Appendix 3, common practice); informative. R1 + R2 and Zs at 20 °C,
+ * the current to expect, and 0.8 of the greatest Zs. A reading above that is no failure: then the loop
+ * at operating temperature decides. The 0.8 is never applied to conductors already hot.
+ */
+public final class Commissioning implements Check {
+  private static final Formula READ = Formula.of("Zs,20", Unit.OHM, "Zdb + R1R2,20");
+  private static final Formula CURRENT = Formula.of("Ipf", Unit.AMPERE, "Uo/Zs,20");
+  private static final Formula LIMIT = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
+
+  @Override
+  public CheckName name() {
+    return CheckName.COMMISSIONING;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/cable")
+            .by("inspection")
+            .by("measured-readings")
+            .informative();
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+      return judgement.undetermined().conclude();
+    }
+    LiveConductors live = Wiring.live(circuit, d);
+    FaultLoop loop = FaultLoop.earth(circuit, live, d);
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
+    LoopLimit limit =
+        time.strictest().known()
+            ? LoopLimit.of(
+                OperatingCurrent.within(circuit.device(), time.strictest().value(), d), voltage, d)
+            : LoopLimit.unknown();
+    Figure reading = d.working().step(READ, loop.supply(), loop.part().cold());
+    d.working().step(CURRENT, voltage, reading);
+    Figure allowed =
+        d.working().step(LIMIT, d.constant("c", "voltage", "cold-reading"), limit.impedance());
+    if (!allowed.known() || Comparator.AT_MOST.holds(reading.value(), allowed.value())) {
+      judgement.compare("/cable", reading, Comparator.AT_MOST, allowed);
+      return judgement.conclude();
+    }
+    d.remark(NoteCode.READING_NOT_FAILURE, reading, allowed);
+    judgement.compare(
+        "/cable", loop.impedance(), Comparator.AT_MOST, limit.impedance(), limit.printed());
+    return judgement.conclude();
+  }
+}

@@ -1,0 +1,53 @@
+package circuitverdict.check;
+
+import circuitverdict.explain.Figure;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.standard.Value;
+
+/**
+ * One comparison of a check.
+ *
+ * @param subject JSON pointer of what it is about
+ * @param actual the figure that decides
+ * @param least least value of an actual known as an interval, else null
+ * @param comparator the relation demanded
+ * @param limit what it is held against
+ * @param printed the limit as the standard prints it, or null
+ * @param verdict of this comparison alone
+ */
+public record Comparison(
+    String subject,
+    Figure actual,
+    Figure least,
+    Comparator comparator,
+    Figure limit,
+    Value printed,
+    Verdict verdict) {
+
+  /** Margin in percent of the limit. */
+  public double marginPercent() {
+    return comparator.marginPercent(actual.value(), limit.value());
+  }
+
+  static Comparison of(
+      String subject, Figure actual, Comparator comparator, Figure limit, Value printed) {
+    boolean known = actual.known() && limit.known();
+    Verdict verdict =
+        !known
+            ? Verdict.NOT_DETERMINED
+            : comparator.holds(actual.value(), limit.value())
+                ? Verdict.COMPLIES
+                : Verdict.DOES_NOT_COMPLY;
+    return new Comparison(subject, actual, null, comparator, limit, printed, verdict);
+  }
+
+  static Comparison ofInterval(String subject, Figure least, Figure greatest, Figure limit) {
+    Verdict verdict = Verdict.NOT_DETERMINED;
+    if (greatest.known() && limit.known() && Comparator.atMost(greatest.value(), limit.value())) {
+      verdict = Verdict.COMPLIES;
+    } else if (least.known() && limit.known() && !Comparator.atMost(least.value(), limit.value())) {
+      verdict = Verdict.DOES_NOT_COMPLY;
+    }
+    return new Comparison(subject, greatest, least, Comparator.AT_MOST, limit, null, verdict);
+  }
+}

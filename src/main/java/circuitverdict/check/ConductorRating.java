@@ -1,0 +1,108 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Load;
+import circuitverdict.conductor.Coordination;
+import circuitverdict.conductor.CurrentRating;
+import circuitverdict.conductor.DesignCurrent;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc), with
+ * Cc 0.725 for BS 3036 and 0.9 in the ground; and the least sizes of Table 52.3.
+ */
+public final class ConductorRating implements Check {
+  private static final Formula REQUIRED = Formula.of("It,req", Unit.AMPERE, "In/(n·F·Cc)");
+  private static final Formula CARRIED = Formula.of("It,req", Unit.AMPERE, "Ib/(n·F)");
+  private static final Formula LEG = Formula.of("It,req", Unit.AMPERE, "Iz,min/(n·F)");
+  private static final Formula BOTH = Formula.of("Cc", Unit.ONE, "cr·cb");
+
+  @Override
+  public CheckName name() {
+    return CheckName.CONDUCTOR_RATING;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/cable").by("rating").by("rating-appendix");
+    LiveConductors live = Wiring.live(circuit, d);
+    Figure rated = Figure.unknown("In", Unit.AMPERE);
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+    } else {
+      rated = RatedCurrent.of(circuit.device(), d);
+    }
+    for (Cable cable : Wiring.cables(circuit)) {
+      if (cable.terminalTemperatureC() == null && "thermosetting-90".equals(cable.insulation())) {
+        judgement.by("terminals");
+      }
+      CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
+      Figure required =
+          circuit.device() == null
+              ? Figure.unknown("It,req", Unit.AMPERE)
+              : required(circuit, cable, live, rated, rating, d);
+      judgement.compare(cable.place(), required, Comparator.AT_MOST, rating.tabulated());
+      leastSize(circuit, cable, judgement, d);
+    }
+    return judgement.conclude();
+  }
+
+  private static Figure required(
+      Circuit circuit, Cable cable, LiveConductors live, Figure rated, CurrentRating rating, Dossier d) {
+    Figure design = DesignCurrent.of(circuit, live, d);
+    Coordination coordination = Coordination.of(circuit, cable, live, design, rated, d);
+    return switch (coordination.rule()) {
+      case RING, SPUR ->
+          d.working().step(LEG, coordination.demanded(), rating.count(), rating.factors());
+      case OMITTED -> d.working().step(CARRIED, design, rating.count(), rating.factors());
+      case RATING ->
+          d.working()
+              .step(REQUIRED, rated, rating.count(), rating.factors(), deviceFactor(circuit, cable, d));
+    };
+  }
+
+  /** Cc: by the device, and by the ground. */
+  private static Figure deviceFactor(Circuit circuit, Cable cable, Dossier d) {
+    boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
+    boolean buried = cable.installation().buried();
+    if (rewireable && buried) {
+      return d.working()
+          .step(
+              BOTH,
+              d.constant("cr", "overload-factors", "rewireable"),
+              d.constant("cb", "overload-factors", "buried"));
+    }
+    if (rewireable || buried) {
+      return d.working()
+          .look(d.constant("Cc", "overload-factors", rewireable ? "rewireable" : "buried"));
+    }
+    return Figure.derived("Cc", 1, Unit.ONE);
+  }
+
+  /** Table 52.3; where the use is not stated the stricter size decides if it is met. */
+  private static void leastSize(Circuit circuit, Cable cable, Judgement judgement, Dossier d) {
+    judgement.by("least-size");
+    Figure size = Wiring.lineCsa(cable, d);
+    Figure power = d.constant("S,min", "least-line-size", "power");
+    Figure lighting = d.constant("S,min", "least-line-size", "lighting");
+    Load.Use use = circuit.load().use();
+    if (use == null && !Comparator.atMost(power.value(), size.value())) {
+      judgement.atBest(cable.place(), size, Comparator.AT_LEAST, lighting);
+      d.missing(At.LOAD_USE);
+      judgement.undetermined();
+      return;
+    }
+    judgement.compare(
+        cable.place(), size, Comparator.AT_LEAST, use == Load.Use.LIGHTING ? lighting : power);
+  }
+}

@@ -1,0 +1,68 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.ResidualTime;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.FaultLoop;
+
+/**
+ * Automatic disconnection of an earth fault (411.3.2, 411.4.4, 411.5.3, 411.5.4): by the overcurrent
+ * device, Zs·Ia ≤ Cmin·Uo within the time; or by a residual device. In TN the overcurrent device
+ * governs where it complies, else the residual one; in TT the residual one where there is one.
+ */
+public final class EarthFaultDisconnection implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.EARTH_FAULT_DISCONNECTION;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/cable").by("disconnection-times");
+    Supply.Earthing earthing = d.need(circuit.supply().earthing(), At.EARTHING);
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+    }
+    if (earthing == null || circuit.device() == null) {
+      return judgement.undetermined().conclude();
+    }
+    ProtectiveDevice residual = residual(circuit);
+    LiveConductors live = Wiring.live(circuit, d);
+    DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
+    FaultLoop loop = FaultLoop.earth(circuit, live, d);
+    OvercurrentDisconnection overcurrent = new OvercurrentDisconnection(circuit, loop, time, d);
+    if (residual == null) {
+      judgement.by(earthing.tn() ? "automatic-disconnection" : "disconnection-tt");
+      overcurrent.judge(judgement);
+      return judgement.conclude();
+    }
+    if (earthing.tn() && overcurrent.holds()) {
+      judgement.by("automatic-disconnection");
+      d.remark(NoteCode.OVERCURRENT_GOVERNS);
+      overcurrent.judge(judgement);
+      return judgement.conclude();
+    }
+    judgement.by(earthing.tn() ? "earthing" : "disconnection-tt");
+    if (earthing.tn()) {
+      d.remark(NoteCode.RESIDUAL_GOVERNS);
+    }
+    new ResidualDisconnection(circuit, residual, live, loop, time, d).judge(judgement);
+    return judgement.conclude();
+  }
+
+  /** The residual function that sees the circuit: its own device's, or the one before it. */
+  static ProtectiveDevice residual(Circuit circuit) {
+    if (ResidualTime.has(circuit.device())) {
+      return circuit.device();
+    }
+    return ResidualTime.has(circuit.residualDevice()) ? circuit.residualDevice() : null;
+  }
+}

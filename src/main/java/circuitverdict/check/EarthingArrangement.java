@@ -1,0 +1,81 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Load;
+import circuitverdict.circuit.Supply;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import java.util.List;
+
+/**
+ * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor charging
+ * point only with a permitted measure against a broken PEN conductor; TT needs a residual device.
+ */
+public final class EarthingArrangement implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.EARTHING_ARRANGEMENT;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement = new Judgement(name(), circuit, d, "/supply").by("earthing");
+    Supply.Earthing earthing = circuit.supply().earthing();
+    Boolean charging = charging(circuit);
+    if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {
+      return judgement.notApplicable();
+    }
+    if (earthing == null) {
+      d.missing(At.EARTHING);
+      return judgement.undetermined().conclude();
+    }
+    return switch (earthing) {
+      case TN_S -> Boolean.TRUE.equals(charging) ? judgement.concludeMet() : judgement.notApplicable();
+      case TN_C_S -> multipleEarthing(circuit, charging, judgement, d);
+      case TT -> ownElectrode(circuit, judgement, d);
+    };
+  }
+
+  private static Finding multipleEarthing(
+      Circuit circuit, Boolean charging, Judgement judgement, Dossier d) {
+    judgement.by("charging-earthing");
+    Boolean measure = circuit.supply().openPenProtection();
+    List<String> locations = circuit.premises().locations();
+    boolean indoors = locations != null && !locations.contains("outdoors");
+    if (Boolean.TRUE.equals(measure) || indoors) {
+      return judgement.concludeMet();
+    }
+    if (charging == null) {
+      d.missing(At.LOAD_KIND);
+    }
+    if (locations == null) {
+      d.missing(At.LOCATIONS);
+    }
+    if (measure == null) {
+      d.missing(At.OPEN_PEN);
+    }
+    boolean broken = Boolean.TRUE.equals(charging) && locations != null && Boolean.FALSE.equals(measure);
+    return broken ? judgement.concludeBroken() : judgement.undetermined().conclude();
+  }
+
+  private static Finding ownElectrode(Circuit circuit, Judgement judgement, Dossier d) {
+    judgement.by("earthing-tt");
+    if (EarthFaultDisconnection.residual(circuit) != null) {
+      return judgement.concludeMet();
+    }
+    d.missing(At.RESIDUAL_DEVICE);
+    return judgement.undetermined().conclude();
+  }
+
+  /** Whether it supplies a charging point; null where neither load nor locations say. */
+  private static Boolean charging(Circuit circuit) {
+    Load load = circuit.load();
+    List<String> locations = circuit.premises().locations();
+    boolean byPlace = locations != null && locations.contains("vehicle-charging");
+    if (load.has(Load.Kind.VEHICLE_CHARGING) || byPlace) {
+      return true;
+    }
+    boolean said = load.kind() != null && load.kind() != Load.Kind.MIXED || !load.parts().isEmpty();
+    return said ? Boolean.FALSE : null;
+  }
+}

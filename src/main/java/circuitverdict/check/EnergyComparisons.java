@@ -1,0 +1,56 @@
+package circuitverdict.check;
+
+import circuitverdict.device.LetThrough;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Comparisons of let-through energy with what conductors stand, judged together. */
+final class EnergyComparisons {
+  private final List<Comparison> comparisons = new ArrayList<>(2);
+  private boolean unknown;
+
+  /** Compares the energy over a range of currents with a conductor's limit. */
+  void add(
+      String about, LetThrough energy, Figure least, Figure greatest, Figure limit, Dossier d) {
+    if (!limit.known() || !greatest.known()) {
+      unknown = true;
+      return;
+    }
+    // Without the least current the range reaches down to nothing: what is certain of its upper end
+    // alone can fail the check, never pass it.
+    boolean open = !least.known();
+    LetThrough.Energy over =
+        energy.over(open ? greatest.value() : least.value(), greatest.value());
+    Figure most = open ? unbounded(over.greatest()) : over.greatest();
+    Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
+    unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;
+    comparisons.add(comparison);
+  }
+
+  private static Figure unbounded(Figure figure) {
+    return Figure.derived(figure.symbol(), Double.POSITIVE_INFINITY, figure.unit());
+  }
+
+  boolean complies() {
+    return !unknown && !comparisons.isEmpty() && !fails();
+  }
+
+  boolean fails() {
+    return comparisons.stream().anyMatch(each -> each.verdict() == Verdict.DOES_NOT_COMPLY);
+  }
+
+  /** Gives the comparisons to a judgement, which counts each of them. */
+  void addTo(Judgement judgement) {
+    comparisons.forEach(judgement::add);
+    if (unknown) {
+      judgement.undetermined();
+    }
+  }
+
+  /** Gives the comparisons to a judgement for the record, where a clause deems the duty met. */
+  void addShownTo(Judgement judgement) {
+    comparisons.forEach(judgement::show);
+  }
+}

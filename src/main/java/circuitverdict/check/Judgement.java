@@ -1,0 +1,230 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Requirements;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Step;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.standard.Citation;
+import circuitverdict.standard.Value;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Turns a check's comparisons into its finding. The one place where verdicts are made: nothing
+ * complies while a comparison is unknown, failure needs a comparison that fails, a typical value
+ * carries no failure, and guidance carries nothing where proof is wanted.
+ */
+final class Judgement {
+  private final CheckName name;
+  private final Circuit circuit;
+  private final Dossier d;
+  private final String subject;
+  private final List<Citation> clauses = new ArrayList<>(4);
+  private final List<Comparison> comparisons = new ArrayList<>(4);
+  private boolean undetermined;
+  private boolean informative;
+
+  Judgement(CheckName name, Circuit circuit, Dossier d, String subject) {
+    this.name = name;
+    this.circuit = circuit;
+    this.d = d;
+    this.subject = subject;
+  }
+
+  /** Names a clause the finding rests on. */
+  Judgement by(String rule) {
+    clauses.add(d.edition().clause(rule));
+    return this;
+  }
+
+  /** The finding will not enter the overall verdict. */
+  Judgement informative() {
+    informative = true;
+    return this;
+  }
+
+  /** Compares; unknown figures leave the check undetermined. Returns the comparison's verdict. */
+  Verdict compare(String about, Figure actual, Comparator comparator, Figure limit) {
+    return compare(about, actual, comparator, limit, null);
+  }
+
+  /** As above, with the limit as the standard prints it. */
+  Verdict compare(String about, Figure actual, Comparator comparator, Figure limit, Value printed) {
+    return add(Comparison.of(about, actual, comparator, limit, printed));
+  }
+
+  /** Compares an interval with the energy that a conductor stands. */
+  Verdict compareInterval(String about, Figure least, Figure greatest, Figure limit) {
+    return add(Comparison.ofInterval(about, least, greatest, limit));
+  }
+
+  /** Adds a comparison made elsewhere. */
+  Verdict add(Comparison comparison) {
+    boolean shown = comparison.actual().known() && comparison.limit().known();
+    if (shown) {
+      comparisons.add(comparison);
+    }
+    if (comparison.verdict() == Verdict.NOT_DETERMINED) {
+      undetermined = true;
+    }
+    return comparison.verdict();
+  }
+
+  /** Keeps a comparison for the record without counting it: a clause deems the duty met. */
+  void show(Comparison comparison) {
+    if (comparison.verdict() == Verdict.COMPLIES) {
+      comparisons.add(comparison);
+    }
+  }
+
+  /** Notes that the check cannot be decided by what is stated. */
+  Judgement undetermined() {
+    undetermined = true;
+    return this;
+  }
+
+  /**
+   * Holds the best that a missing input could make of it: only a failure is kept, since no value of
+   * the input could cure it.
+   */
+  void atBest(String about, Figure actual, Comparator comparator, Figure limit) {
+    Comparison best = Comparison.of(about, actual, comparator, limit, null);
+    if (best.verdict() == Verdict.DOES_NOT_COMPLY) {
+      comparisons.add(best);
+    }
+  }
+
+  /** The rule does not bear on what is stated. */
+  Finding notApplicable() {
+    return finding(Verdict.NOT_APPLICABLE, Reason.NO_SUCH_DUTY);
+  }
+
+  /** The finding. */
+  Finding conclude() {
+    boolean fails = false;
+    for (Comparison comparison : comparisons) {
+      fails |= comparison.verdict() == Verdict.DOES_NOT_COMPLY;
+    }
+    if (d.blocked()) {
+      return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
+    }
+    if (fails && !d.typical().isEmpty()) {
+      for (Pointer at : d.typical()) {
+        d.missing(NoteCode.TYPICAL_VALUE_FAILS, at);
+      }
+      return finding(Verdict.NOT_DETERMINED, Reason.TYPICAL_VALUE_FAILS);
+    }
+    if (fails) {
+      return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
+    }
+    if (undetermined || comparisons.isEmpty()) {
+      return finding(Verdict.NOT_DETERMINED, undeterminedReason());
+    }
+    if (d.strength() == Dossier.Strength.GUIDANCE && proofWanted()) {
+      d.missing(NoteCode.PROOF_WANTED, new Pointer("/requirements", "evidence"));
+      return finding(Verdict.NOT_DETERMINED, Reason.PROOF_WANTED);
+    }
+    return finding(Verdict.COMPLIES, null);
+  }
+
+  /** Concludes a check whose duty is met by facts, not by figures. */
+  Finding concludeMet() {
+    if (d.blocked()) {
+      return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
+    }
+    return finding(Verdict.COMPLIES, null);
+  }
+
+  /** Concludes a check whose duty is broken by facts, not by figures. */
+  Finding concludeBroken() {
+    return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
+  }
+
+  private Reason undeterminedReason() {
+    for (Note note : d.missing()) {
+      if (note.code() == NoteCode.DEVICE_NOT_JUDGED) {
+        return Reason.DEVICE_NOT_JUDGED;
+      }
+      if (note.code() == NoteCode.MISSING_INPUT || note.code() == NoteCode.NOT_IN_TABLES) {
+        return Reason.MISSING_INPUT;
+      }
+    }
+    for (Comparison comparison : comparisons) {
+      if (comparison.verdict() == Verdict.NOT_DETERMINED) {
+        return Reason.BETWEEN_BOUNDS;
+      }
+    }
+    return Reason.MISSING_INPUT;
+  }
+
+  /** Whether published guidance may not carry a verdict: at sign-off, and where asked for. */
+  static boolean proofWanted(Circuit circuit) {
+    Requirements.Evidence evidence = circuit.requirements().evidence();
+    return evidence == null
+        ? circuit.stage() == Circuit.Stage.SIGN_OFF
+        : evidence == Requirements.Evidence.PROVED;
+  }
+
+  private boolean proofWanted() {
+    return proofWanted(circuit);
+  }
+
+  private Finding finding(Verdict verdict, Reason reason) {
+    Comparison governing = governing(verdict);
+    boolean applies = verdict != Verdict.NOT_APPLICABLE;
+    if (verdict == Verdict.COMPLIES) {
+      if (d.strength() == Dossier.Strength.GUIDANCE) {
+        d.remark(NoteCode.BY_GUIDANCE);
+      } else if (d.strength() == Dossier.Strength.DEEMED) {
+        d.remark(NoteCode.DEEMED);
+      }
+    }
+    return new Finding(
+        name,
+        verdict,
+        applies && !informative,
+        reason,
+        d.strength(),
+        List.copyOf(clauses),
+        subject,
+        governing,
+        List.copyOf(comparisons),
+        working(governing),
+        verdict == Verdict.NOT_DETERMINED ? List.copyOf(d.missing()) : List.of(),
+        List.copyOf(d.assumptions()),
+        List.copyOf(d.remarks()));
+  }
+
+  /** The failing comparison with the greatest excess, else the unknown one, else the least margin. */
+  private Comparison governing(Verdict verdict) {
+    Comparison governing = null;
+    for (Comparison each : comparisons) {
+      boolean eligible =
+          verdict == Verdict.COMPLIES
+              || each.verdict() == verdict
+              || verdict == Verdict.NOT_DETERMINED && each.verdict() != Verdict.COMPLIES;
+      if (eligible && (governing == null || each.marginPercent() < governing.marginPercent())) {
+        governing = each;
+      }
+    }
+    return governing == null && !comparisons.isEmpty() && verdict != Verdict.NOT_APPLICABLE
+        ? comparisons.get(0)
+        : governing;
+  }
+
+  /** The steps, closed by the comparison itself, so that the last value is the one compared. */
+  private List<Step> working(Comparison governing) {
+    List<Step> steps = d.working().steps();
+    if (governing == null || !d.working().records() || Double.isInfinite(governing.actual().value())) {
+      return steps;
+    }
+    List<Step> closed = new ArrayList<>(steps);
+    closed.add(Step.comparing(governing.actual(), governing.comparator(), governing.limit()));
+    return List.copyOf(closed);
+  }
+}

@@ -1,0 +1,116 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.conductor.HeatLimit;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.LetThrough;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.fault.FaultLoop;
+import circuitverdict.fault.GreatestCurrent;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Let-through energy against what line and neutral stand, k²S² (434.5.2), over the whole range of
+ * fault currents; deemed by 435.1 where the device protects against overload, has the breaking
+ * capacity and limits the current, unless the maker's data prove the contrary.
+ */
+public final class LetThroughEnergy implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.LET_THROUGH_ENERGY;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("let-through");
+    ProtectiveDevice device = circuit.device();
+    if (device == null) {
+      d.missing(At.DEVICE_ITSELF);
+      return judgement.undetermined().conclude();
+    }
+    if (device instanceof ProtectiveDevice.Other || device instanceof ProtectiveDevice.Rccb) {
+      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      return judgement.undetermined().conclude();
+    }
+    LiveConductors live = Wiring.live(circuit, d);
+    Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
+    EnergyComparisons proof = energies(circuit, live, device, greatest, d);
+    if (proof.complies() || proof.fails()) {
+      proof.addTo(judgement);
+      return judgement.conclude();
+    }
+    if (CombinedDevice.covers(circuit, live, greatest, d)) {
+      judgement.by("combined-device");
+      d.restsOn(Dossier.Strength.DEEMED);
+      proof.addShownTo(judgement);
+      return judgement.concludeMet();
+    }
+    EnergyComparisons guided = guided(circuit, live, device, greatest, d);
+    if (guided.complies()) {
+      d.restsOn(Dossier.Strength.GUIDANCE);
+      guided.addTo(judgement);
+      return judgement.conclude();
+    }
+    proof.addTo(judgement);
+    EnergyEvidence.ask(device, greatest, d);
+    return judgement.undetermined().conclude();
+  }
+
+  private static EnergyComparisons energies(
+      Circuit circuit, LiveConductors live, ProtectiveDevice device, Figure greatest, Dossier d) {
+    LetThrough energy = LetThrough.of(device, d).withBackUp(EnergyEvidence.backUp(circuit));
+    return over(circuit, live, energy, greatest, d);
+  }
+
+  private static EnergyComparisons guided(
+      Circuit circuit, LiveConductors live, ProtectiveDevice device, Figure greatest, Dossier d) {
+    return over(circuit, live, LetThrough.byGuidance(device, greatest.value(), d), greatest, d);
+  }
+
+  private static EnergyComparisons over(
+      Circuit circuit, LiveConductors live, LetThrough energy, Figure greatest, Dossier d) {
+    EnergyComparisons comparisons = new EnergyComparisons();
+    Figure toEarth = leastToEarth(circuit, live, d);
+    Figure between = leastBetweenLive(circuit, live, d);
+    Figure leastOfLine = lesserKnown(toEarth, between);
+    for (Cable cable : Wiring.cables(circuit)) {
+      comparisons.add(cable.place(), energy, leastOfLine, greatest, HeatLimit.line(cable, d), d);
+      if (live != null && live.neutral()) {
+        comparisons.add(cable.place(), energy, between, greatest, HeatLimit.neutral(cable, d), d);
+      }
+    }
+    return comparisons;
+  }
+
+  /** The line conductor carries an earth fault too; in TT a residual device clears it. */
+  private static Figure leastToEarth(Circuit circuit, LiveConductors live, Dossier d) {
+    boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
+    boolean residual = EarthFaultDisconnection.residual(circuit) != null;
+    return tn && !residual
+        ? FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d)
+        : Figure.derived("If,min", Double.POSITIVE_INFINITY, Unit.AMPERE);
+  }
+
+  private static Figure leastBetweenLive(Circuit circuit, LiveConductors live, Dossier d) {
+    if (live == null || live.neutral()) {
+      return FaultLoop.neutral(circuit, d).leastCurrent(circuit, d);
+    }
+    return FaultLoop.leastBetweenLines(circuit, d);
+  }
+
+  /** The lesser of two figures, unknown where either is. */
+  private static Figure lesserKnown(Figure a, Figure b) {
+    if (!a.known() || !b.known()) {
+      return Figure.unknown(a.symbol(), a.unit());
+    }
+    return Comparator.atMost(a.value(), b.value()) ? a : b;
+  }
+}

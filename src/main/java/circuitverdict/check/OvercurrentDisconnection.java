@@ -1,0 +1,78 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.device.OperatingCurrent;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.FaultLoop;
+import circuitverdict.fault.LoopLimit;
+import circuitverdict.quantity.Comparator;
+
+/**
+ * Disconnection by the overcurrent device: Zs ≤ Cmin·Uo/Ia (411.4.4, 411.5.4). Where the connection is
+ * not stated the strictest time decides if it is met.
+ */
+final class OvercurrentDisconnection {
+  private final Circuit circuit;
+  private final FaultLoop loop;
+  private final Dossier d;
+  private final LoopLimit strictest;
+  private final LoopLimit mildest;
+  private final boolean open;
+
+  OvercurrentDisconnection(Circuit circuit, FaultLoop loop, DisconnectionTime time, Dossier d) {
+    this.circuit = circuit;
+    this.loop = loop;
+    this.d = d;
+    this.open = time.strictest().value() != time.mildest().value();
+    this.strictest = limit(time.strictest());
+    this.mildest = open ? limit(time.mildest()) : strictest;
+  }
+
+  private LoopLimit limit(Figure time) {
+    if (!time.known()) {
+      return LoopLimit.unknown();
+    }
+    OperatingCurrent operating = OperatingCurrent.within(circuit.device(), time.value(), d);
+    return LoopLimit.of(operating, NominalVoltage.lineToEarth(circuit, d), d);
+  }
+
+  boolean holds() {
+    return Comparator.AT_MOST.holds(loop.impedance().value(), strictest.impedance().value());
+  }
+
+  void judge(Judgement judgement) {
+    Figure actual = loop.impedance();
+    if (!open || holds()) {
+      if (open) {
+        d.remark(NoteCode.STRICTEST_LIMIT);
+      }
+      compare(judgement, actual, strictest);
+      return;
+    }
+    if (Comparator.AT_MOST.holds(actual.value(), mildest.impedance().value())) {
+      d.missing(At.CONNECTION);
+      judgement.undetermined();
+      return;
+    }
+    compare(judgement, actual, mildest);
+  }
+
+  private void compare(Judgement judgement, Figure actual, LoopLimit limit) {
+    Verdict verdict =
+        judgement.compare(
+            "/cable", actual, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    if (verdict == Verdict.DOES_NOT_COMPLY
+        && limit.printed() != null
+        && Comparator.atMost(actual.value(), limit.printed().number())) {
+      d.remark(NoteCode.PRINTED_VALUE_ADMITS);
+    }
+    if (!actual.known()) {
+      judgement.atBest("/supply", loop.supply(), Comparator.AT_MOST, limit.impedance());
+    }
+  }
+}

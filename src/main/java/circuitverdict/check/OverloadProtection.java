@@ -1,0 +1,90 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.conductor.Coordination;
+import circuitverdict.conductor.DesignCurrent;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
+
+/**
+ * Overload protection (433.1.1): Ib ≤ In ≤ Iz and I2 ≤ 1.45·Iz; the ring rule (433.1.204); omission
+ * for a load that cannot overload, or whose own relay protects (433.3.1, 552.1.2). For the devices
+ * named by 433.1.201 the second settles the third.
+ */
+public final class OverloadProtection implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.OVERLOAD_PROTECTION;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("overload");
+    ProtectiveDevice device = circuit.device();
+    if (device == null) {
+      d.missing(At.DEVICE_ITSELF);
+      return judgement.undetermined().conclude();
+    }
+    if (!protectsAgainstOverload(device)) {
+      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      return judgement.undetermined().conclude();
+    }
+    LiveConductors live = Wiring.live(circuit, d);
+    Figure design = DesignCurrent.of(circuit, live, d);
+    Figure rated = RatedCurrent.of(device, d);
+    judgement.compare("/device", design, Comparator.AT_MOST, rated);
+    for (Cable cable : Wiring.cables(circuit)) {
+      compare(circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);
+    }
+    return judgement.conclude();
+  }
+
+  private static void compare(
+      Circuit circuit, Cable cable, Coordination coordination, Judgement judgement, Dossier d) {
+    judgement.compare(
+        cable.place(), coordination.demanded(), Comparator.AT_MOST, coordination.installed());
+    switch (coordination.rule()) {
+      case RING -> {
+        judgement.by("ring");
+        d.remark(NoteCode.RING_RULE);
+      }
+      case SPUR -> {
+        d.restsOn(Dossier.Strength.GUIDANCE);
+        d.remark(NoteCode.SPUR_GUIDANCE);
+      }
+      case OMITTED -> {
+        judgement.by("overload-omission").by("motor");
+        d.remark(NoteCode.OVERLOAD_OMITTED);
+      }
+      case RATING -> byConventionalCurrent(circuit, cable, coordination, judgement);
+    }
+  }
+
+  private static void byConventionalCurrent(
+      Circuit circuit, Cable cable, Coordination coordination, Judgement judgement) {
+    boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
+    judgement.by(rewireable ? "overload-rewireable" : "overload-deemed");
+    if (cable.installation().buried()) {
+      judgement.by("overload-buried");
+    }
+    if (coordination.conventional().known()) {
+      judgement.compare(
+          cable.place(), coordination.conventional(), Comparator.AT_MOST, coordination.allowed());
+    }
+  }
+
+  private static boolean protectsAgainstOverload(ProtectiveDevice device) {
+    return device instanceof ProtectiveDevice.Breaker
+        || device instanceof ProtectiveDevice.AdjustableBreaker
+        || device instanceof ProtectiveDevice.Fuse;
+  }
+}

@@ -1,0 +1,121 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.conductor.HeatLimit;
+import circuitverdict.conductor.ProtectiveTable;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.LetThrough;
+import circuitverdict.device.ResidualTime;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.fault.FaultLoop;
+import circuitverdict.fault.GreatestCurrent;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * The protective conductor (543.1): it stands the energy of an earth fault (543.1.3), or is as large as
+ * Table 54.7 demands (543.1.4) with nothing proving that it does not stand the energy; it keeps the
+ * least sizes of 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
+ */
+public final class ProtectiveConductorCheck implements Check {
+  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "If,min/IΔn");
+
+  @Override
+  public CheckName name() {
+    return CheckName.PROTECTIVE_CONDUCTOR;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("protective-conductor");
+    d.remark(NoteCode.BONDING_NOT_COVERED);
+    LiveConductors live = Wiring.live(circuit, d);
+    EnergyComparisons proof = new EnergyComparisons();
+    Figure greatest = Figure.unknown("If,max", Unit.AMPERE);
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+    } else {
+      greatest = GreatestCurrent.toEarth(circuit, d);
+      Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
+      LetThrough energy = LetThrough.of(circuit.device(), d).withBackUp(EnergyEvidence.backUp(circuit));
+      proof = compare(circuit, withResidual(circuit, energy, least, d), least, greatest, d);
+    }
+    bySize(circuit, live, greatest, proof, judgement, d);
+    ProtectiveLeast.judge(circuit, judgement, d);
+    return judgement.conclude();
+  }
+
+  private static void bySize(
+      Circuit circuit,
+      LiveConductors live,
+      Figure greatest,
+      EnergyComparisons proof,
+      Judgement judgement,
+      Dossier d) {
+    if (proof.complies() || proof.fails()) {
+      proof.addTo(judgement);
+      return;
+    }
+    if (byTable(circuit, judgement, d)) {
+      judgement.by("protective-table");
+      d.remark(NoteCode.TABLE_54_7);
+      return;
+    }
+    if (circuit.device() != null && ProtectiveGuidance.holds(circuit, live, greatest, d)) {
+      d.restsOn(Dossier.Strength.GUIDANCE);
+      ProtectiveGuidance.addTo(circuit, greatest, judgement, d);
+      return;
+    }
+    proof.addTo(judgement);
+    if (circuit.device() != null) {
+      EnergyEvidence.ask(circuit.device(), greatest, d);
+    }
+    judgement.undetermined();
+  }
+
+  private static EnergyComparisons compare(
+      Circuit circuit, LetThrough energy, Figure least, Figure greatest, Dossier d) {
+    EnergyComparisons comparisons = new EnergyComparisons();
+    for (Cable cable : Wiring.cables(circuit)) {
+      comparisons.add(cable.place(), energy, least, greatest, HeatLimit.protective(cable, d), d);
+    }
+    return comparisons;
+  }
+
+  /** A residual function breaks the earth fault within its own time, up to what it breaks. */
+  static LetThrough withResidual(Circuit circuit, LetThrough energy, Figure least, Dossier d) {
+    ProtectiveDevice residual = EarthFaultDisconnection.residual(circuit);
+    if (residual == null || residual.data().residual().operatingCurrentA() == null || !least.known()) {
+      return energy;
+    }
+    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
+    Figure operating =
+        d.given("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
+    Figure multiple = d.working().step(MULTIPLE, least, operating);
+    return energy.withResidual(
+        ResidualTime.latest(residual, multiple, d), ResidualTime.breaks(residual, d));
+  }
+
+  private static boolean byTable(Circuit circuit, Judgement judgement, Dossier d) {
+    boolean all = true;
+    for (Cable cable : Wiring.cables(circuit)) {
+      ProtectiveTable table = ProtectiveTable.of(cable, d);
+      all &= Comparator.AT_LEAST.holds(table.actual().value(), table.least().value());
+    }
+    if (all) {
+      for (Cable cable : Wiring.cables(circuit)) {
+        ProtectiveTable table = ProtectiveTable.of(cable, d);
+        judgement.compare(cable.place(), table.actual(), Comparator.AT_LEAST, table.least());
+      }
+    }
+    return all;
+  }
+}

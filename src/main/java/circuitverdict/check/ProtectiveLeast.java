@@ -1,0 +1,76 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.conductor.ProtectiveConductors;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Least sizes of protective conductors: outside a cable, conduit or trunking 2.5 mm² if mechanically
+ * protected, else 4 mm² (543.1.1); with a standing current above 10 mA high integrity (543.7).
+ */
+final class ProtectiveLeast {
+  private ProtectiveLeast() {}
+
+  static void judge(Circuit circuit, Judgement judgement, Dossier d) {
+    for (Cable cable : Wiring.cables(circuit)) {
+      if (ProtectiveConductors.alone(cable)) {
+        alone(cable, judgement, d);
+      }
+    }
+    standing(circuit, judgement, d);
+  }
+
+  /** Whether it is protected mechanically is not stated: between the two sizes nothing is decided. */
+  private static void alone(Cable cable, Judgement judgement, Dossier d) {
+    judgement.by("protective-least");
+    Figure actual = ProtectiveConductors.csa(cable, d);
+    Figure open = d.constant("S,min", "least-protective-size", "unprotected");
+    Figure covered = d.constant("S,min", "least-protective-size", "protected");
+    boolean between =
+        Comparator.AT_LEAST.holds(actual.value(), covered.value())
+            && !Comparator.atMost(open.value(), actual.value());
+    if (between) {
+      d.missing(new Pointer(cable.place(), "protectiveCsaMm2"));
+      judgement.undetermined();
+      return;
+    }
+    boolean small = actual.known() && !Comparator.AT_LEAST.holds(actual.value(), covered.value());
+    judgement.compare(cable.place(), actual, Comparator.AT_LEAST, small ? covered : open);
+  }
+
+  private static void standing(Circuit circuit, Judgement judgement, Dossier d) {
+    Figure current =
+        d.given(
+            "Ipe", circuit.load().protectiveConductorCurrentA(), Unit.AMPERE, At.STANDING_CURRENT);
+    double moderate = d.edition().constant("standing-current", "moderate").number();
+    double high = d.edition().constant("standing-current", "high").number();
+    if (!current.known() || Comparator.atMost(current.value(), moderate)) {
+      return;
+    }
+    judgement.by("standing-current");
+    d.remark(NoteCode.STANDING_CURRENT, current);
+    if (Comparator.atMost(current.value(), high)) {
+      return;
+    }
+    Figure least = d.constant("S,min", "standing-current", "high-csa");
+    for (Cable cable : Wiring.cables(circuit)) {
+      Figure actual =
+          d.given(
+              "S", cable.protectiveCsaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "protectiveCsaMm2"));
+      if (cable.ring() || Comparator.AT_LEAST.holds(actual.value(), least.value())) {
+        continue;
+      }
+      d.missing(
+          NoteCode.HIGH_INTEGRITY_NEEDED, new Pointer(cable.place(), "protectiveCsaMm2"), least);
+      judgement.undetermined();
+    }
+  }
+}

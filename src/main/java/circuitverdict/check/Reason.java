@@ -1,0 +1,37 @@
+package circuitverdict.check;
+
+import java.util.Locale;
+
+/** Why a verdict is other than "complies". */
+public enum Reason {
+  LIMIT_EXCEEDED("A figure exceeds its limit, or falls short of it."),
+  MISSING_INPUT("An input that decides was not stated, or the tables hold no value for it."),
+  BETWEEN_BOUNDS(
+      "What is known of the quantity is an interval that the limit divides: data of the maker would"
+          + " settle it."),
+  PROOF_WANTED("Only published guidance supports it, and proof was asked for."),
+  TYPICAL_VALUE_FAILS("It fails with a typical value; the real one was not stated."),
+  DEVICE_NOT_JUDGED("Devices of this kind are not judged by this check."),
+  NO_SUCH_DUTY("The rule does not bear on what is stated."),
+  CHECK_FAILS("A counted check does not comply."),
+  CHECK_NOT_DETERMINED("A counted check is not determined."),
+  NOTHING_COUNTED("No check that counts applies."),
+  NONE_SELECTED("No candidate passes every check."),
+  NO_LIMIT("No limit can be given for a device of the list.");
+
+  private final String meaning;
+
+  Reason(String meaning) {
+    this.meaning = meaning;
+  }
+
+  /** The contract's word. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** What it means, for the catalogue. */
+  public String meaning() {
+    return meaning;
+  }
+}

@@ -1,0 +1,149 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.DesignCurrent;
+import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.conductor.TemperatureCorrection;
+import circuitverdict.conductor.VoltageDropOfCable;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Voltage drop from the origin, % of the nominal voltage (525, Appendix 4 section 6), against the limit
+ * by supply and use with the allowance for length beyond 100 m. What the drop is up to the supply point
+ * must be stated unless that is the origin.
+ */
+public final class VoltageDrop implements Check {
+  private static final Formula TOTAL = Formula.of("ΔU%", Unit.PERCENT, "ΔUo% + 100·ΔU/U");
+  private static final Formula SUM = Formula.of("ΔU", Unit.VOLT, "ΔUsum + ΔU");
+  private static final Formula IN_VOLTS = Formula.of("ΔUtotal", Unit.VOLT, "ΔUo%·U/100 + ΔU");
+  private static final Formula LIMIT_IN_VOLTS = Formula.of("ΔU,max", Unit.VOLT, "ΔU,max%·U/100");
+
+  @Override
+  public CheckName name() {
+    return CheckName.VOLTAGE_DROP;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/cable").by("voltage-drop").by("voltage-drop-appendix");
+    LiveConductors live = Wiring.live(circuit, d);
+    Figure current = DesignCurrent.of(circuit, live, d);
+    Figure voltage = NominalVoltage.ofCircuit(circuit, live, d);
+    Figure before = before(circuit.supply(), d);
+    DropLimits limits = DropLimits.of(circuit, d);
+    Figure drop = drop(circuit, live, current, one(), d);
+    boolean strictHeld = holds(before, drop, voltage, limits.strictest());
+    if (!strictHeld && !holds(before, drop, voltage, limits.mildest())) {
+      drop = corrected(circuit, live, current, voltage, before, limits, drop, d);
+    }
+    judge(judgement, before, drop, voltage, limits, d);
+    return judgement.conclude();
+  }
+
+  private static void judge(
+      Judgement judgement, Figure before, Figure drop, Figure voltage, DropLimits limits, Dossier d) {
+    Figure total = d.working().step(TOTAL, before, drop, voltage);
+    if (!total.known()) {
+      Figure none = Figure.derived("ΔUo%", 0, Unit.PERCENT);
+      judgement.atBest(
+          "/cable", d.working().step(TOTAL, none, drop, voltage), Comparator.AT_MOST, limits.mildest());
+      judgement.undetermined();
+      return;
+    }
+    if (!limits.open() || Comparator.atMost(total.value(), limits.strictest().value())) {
+      if (limits.open()) {
+        d.remark(NoteCode.STRICTEST_LIMIT);
+      }
+      compare(judgement, total, before, drop, voltage, limits.strictest(), d);
+      return;
+    }
+    if (Comparator.atMost(total.value(), limits.mildest().value())) {
+      limits.noteMissing(d);
+      judgement.undetermined();
+      return;
+    }
+    compare(judgement, total, before, drop, voltage, limits.mildest(), d);
+  }
+
+  private static void compare(
+      Judgement judgement,
+      Figure total,
+      Figure before,
+      Figure drop,
+      Figure voltage,
+      Figure limit,
+      Dossier d) {
+    judgement.compare("/cable", total, Comparator.AT_MOST, limit);
+    Figure volts = d.working().step(IN_VOLTS, before, voltage, drop);
+    judgement.compare(
+        "/cable", volts, Comparator.AT_MOST, d.working().step(LIMIT_IN_VOLTS, limit, voltage));
+  }
+
+  private static Figure corrected(
+      Circuit circuit,
+      LiveConductors live,
+      Figure current,
+      Figure voltage,
+      Figure before,
+      DropLimits limits,
+      Figure drop,
+      Dossier d) {
+    Figure correction = TemperatureCorrection.of(circuit, live, current, d);
+    if (!correction.known()) {
+      return drop;
+    }
+    Figure cooler = drop(circuit, live, current, correction, d);
+    if (holds(before, cooler, voltage, limits.mildest())) {
+      d.remark(NoteCode.TEMPERATURE_CORRECTED);
+      return cooler;
+    }
+    return drop;
+  }
+
+  private static boolean holds(Figure before, Figure drop, Figure voltage, Figure limit) {
+    return Comparator.atMost(before.value() + 100 * drop.value() / voltage.value(), limit.value());
+  }
+
+  private static Figure drop(
+      Circuit circuit, LiveConductors live, Figure current, Figure correction, Dossier d) {
+    Figure sum = null;
+    for (Cable cable : Wiring.cables(circuit)) {
+      Figure part =
+          VoltageDropOfCable.volts(cable, circuit.load(), live, current, correction, d);
+      sum = sum == null ? part : d.working().step(SUM, sum.as("ΔUsum"), part);
+    }
+    return sum;
+  }
+
+  private static Figure before(Supply supply, Dossier d) {
+    Double stated = supply.voltageDropPercent();
+    if (stated == null && supply.point() == Supply.Point.ORIGIN) {
+      return Figure.derived("ΔUo%", 0, Unit.PERCENT);
+    }
+    boolean quoted =
+        supply.point() == null
+            && supply.loopImpedanceOhm() == null
+            && d.allows(Allowance.TYPICAL_VALUES);
+    if (stated == null && quoted) {
+      d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
+      return Figure.derived("ΔUo%", 0, Unit.PERCENT);
+    }
+    return d.need("ΔUo%", stated, Unit.PERCENT, At.SUPPLY_DROP);
+  }
+
+  private static Figure one() {
+    return Figure.derived("ct", 1, Unit.ONE);
+  }
+}

@@ -1,0 +1,121 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.device.ConventionalCurrent;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/**
+ * What overload protection demands of one cable (433.1): the rating it must have, as a figure to hold
+ * against Iz.
+ *
+ * @param demanded rating demanded of the cable, A
+ * @param installed Iz, A
+ * @param rule which rule sets the demand
+ * @param conventional I2, A; unknown where the rating settles it by 433.1.201
+ * @param allowed 1.45·Iz, A
+ */
+public record Coordination(
+    Figure demanded, Figure installed, Rule rule, Figure conventional, Figure allowed) {
+
+  /** Which rule sets the demand on the cable. */
+  public enum Rule {
+    /** In ≤ Iz (433.1.1(ii)). */
+    RATING,
+    /** Each leg of a ring carries the rating of 433.1.204. */
+    RING,
+    /** A spur of such a ring, taken by the same figure: guidance. */
+    SPUR,
+    /** Ib ≤ Iz, the load being unable to overload (433.3.1). */
+    OMITTED
+  }
+
+  private static final Formula ALLOWED = Formula.of("1.45·Iz", Unit.AMPERE, "k2·Iz");
+  private static final Formula BURIED = Formula.of("In/Cc", Unit.AMPERE, "In/Cc");
+
+  /** The coordination of one cable. */
+  public static Coordination of(
+      Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
+    CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
+    Figure installed = rating.installed();
+    Rule rule = rule(circuit, cable, rated, d);
+    if (rule == Rule.RING || rule == Rule.SPUR) {
+      Figure least = d.constant("Iz,min", "ring-circuit", "least-rating");
+      return new Coordination(least, installed, rule, unknown(), unknown());
+    }
+    if (rule == Rule.OMITTED) {
+      return new Coordination(design, installed, rule, unknown(), unknown());
+    }
+    Figure demanded =
+        cable.installation().buried()
+            ? d.working().step(BURIED, rated, d.constant("Cc", "overload-factors", "buried"))
+            : rated;
+    Value deemed = d.edition().table("overload-deemed").at("deemed", circuit.device().data().standard());
+    Figure conventional = ConventionalCurrent.of(circuit.device(), rated, d);
+    Figure factor = d.constant("k2", "overload-factors", "conventional");
+    boolean settled = deemed != null && !breaker(circuit.device());
+    return new Coordination(
+        demanded,
+        installed,
+        rule,
+        settled ? unknown() : conventional,
+        settled ? unknown() : d.working().step(ALLOWED, factor, installed));
+  }
+
+  private static boolean breaker(ProtectiveDevice device) {
+    return device instanceof ProtectiveDevice.Breaker
+        || device instanceof ProtectiveDevice.AdjustableBreaker;
+  }
+
+  private static Rule rule(Circuit circuit, Cable cable, Figure rated, Dossier d) {
+    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+      return Rule.OMITTED;
+    }
+    if (!RingRule.covers(circuit, rated, d)) {
+      return Rule.RATING;
+    }
+    return cable == circuit.cable() ? Rule.RING : Rule.SPUR;
+  }
+
+  /** Whether overload protection holds for this cable; null where it is not known. */
+  public Boolean holds() {
+    if (!demanded.known() || !installed.known()) {
+      return null;
+    }
+    boolean rating = Comparator.atMost(demanded.value(), installed.value());
+    boolean conventionalHolds =
+        !conventional.known() || Comparator.atMost(conventional.value(), allowed.value());
+    return rating && conventionalHolds;
+  }
+
+  private static Figure unknown() {
+    return Figure.unknown("I2", Unit.AMPERE);
+  }
+
+  /** Whether the device's overload protection holds for the whole circuit; false where unknown. */
+  public static boolean protects(Circuit circuit, LiveConductors live, Dossier d) {
+    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+      return false;
+    }
+    Figure rated = RatedCurrent.of(circuit.device(), d);
+    Figure design = DesignCurrent.of(circuit, live, d);
+    if (!Comparator.atMost(design.value(), rated.value())) {
+      return false;
+    }
+    for (Cable cable : Wiring.cables(circuit)) {
+      Coordination each = of(circuit, cable, live, design, rated, d);
+      if (each.rule() == Rule.SPUR || !Boolean.TRUE.equals(each.holds())) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

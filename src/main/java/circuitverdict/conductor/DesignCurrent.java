@@ -1,0 +1,127 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Load;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage, the
+ * declared current of a charging point, or, for ring and socket circuits without a stated load, the
+ * rated current of the device.
+ */
+public final class DesignCurrent {
+  private static final Formula SINGLE =
+      Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
+  private static final Formula THREE =
+      Formula.of("Ib", Unit.AMPERE, "P·n·kd/(√3·U·cosφ·η/100)");
+  private static final Formula SUM = Formula.of("Ib", Unit.AMPERE, "Isum + Ipart");
+  private static final Formula DIVERSE = Formula.of("Ib", Unit.AMPERE, "kd·Isum");
+
+  private DesignCurrent() {}
+
+  /** Ib of a circuit. */
+  public static Figure of(Circuit circuit, LiveConductors live, Dossier d) {
+    Load load = circuit.load();
+    boolean powerStated = load.ratedPowerW() != null || !load.parts().isEmpty();
+    boolean sockets = load.kind() == Load.Kind.SOCKET_OUTLETS || circuit.cable().ring();
+    if (load.designCurrentA() == null && !powerStated && sockets && circuit.device() != null) {
+      Figure rated = RatedCurrent.of(circuit.device(), d);
+      if (rated.known()) {
+        d.assume(NoteCode.DESIGN_CURRENT_IS_RATING, At.DESIGN_CURRENT, rated.as("Ib"));
+      }
+      return d.working().look(rated.as("Ib"));
+    }
+    return ofLoad(circuit, load, At.LOAD, live, d);
+  }
+
+  private static Figure ofLoad(
+      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+    if (load.designCurrentA() != null) {
+      return d.working()
+          .look(d.given("Ib", load.designCurrentA(), Unit.AMPERE, new Pointer(place, "designCurrentA")));
+    }
+    if (load.kind() == Load.Kind.VEHICLE_CHARGING) {
+      // A charging point draws what it declares; its rounded power would give a few tenths more.
+      String member = load.ratedCurrentA() == null ? "designCurrentA" : "ratedCurrentA";
+      return d.working()
+          .look(d.need("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member)));
+    }
+    if (!load.parts().isEmpty()) {
+      return ofParts(circuit, load, place, live, d);
+    }
+    if (load.ratedPowerW() == null) {
+      d.missing(new Pointer(place, "designCurrentA"));
+      return Figure.unknown("Ib", Unit.AMPERE);
+    }
+    return ofPower(circuit, load, place, live, d);
+  }
+
+  private static Figure ofParts(
+      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+    Figure sum = Figure.derived("Isum", 0, Unit.AMPERE);
+    for (int i = 0; i < load.parts().size(); i++) {
+      Figure part = ofLoad(circuit, load.parts().get(i), place + "/parts/" + i, live, d);
+      sum = d.working().step(SUM, sum, part.as("Ipart")).as("Isum");
+    }
+    return d.working().step(DIVERSE, diversity(load, place, d), sum);
+  }
+
+  private static Figure ofPower(
+      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+    Figure power = d.given("P", load.ratedPowerW(), Unit.WATT, new Pointer(place, "ratedPowerW"));
+    Figure count =
+        load.count() == null
+            ? one("n")
+            : d.given("n", (double) load.count(), Unit.ONE, new Pointer(place, "count"));
+    Figure voltage =
+        load.ratedVoltageV() != null
+            ? d.given("U", load.ratedVoltageV(), Unit.VOLT, new Pointer(place, "ratedVoltageV"))
+            : NominalVoltage.ofCircuit(circuit, live, d);
+    Figure efficiency = efficiency(load, place, d);
+    Figure cosine = powerFactor(load, place, d);
+    if (live == null) {
+      return Figure.unknown("Ib", Unit.AMPERE);
+    }
+    return d.working()
+        .step(
+            live.threePhase() ? THREE : SINGLE,
+            power, count, diversity(load, place, d), voltage, cosine, efficiency);
+  }
+
+  private static Figure diversity(Load load, String place, Dossier d) {
+    return load.diversityFactor() == null
+        ? one("kd")
+        : d.given("kd", load.diversityFactor(), Unit.ONE, new Pointer(place, "diversityFactor"));
+  }
+
+  private static Figure efficiency(Load load, String place, Dossier d) {
+    Pointer at = new Pointer(place, "efficiencyPercent");
+    if (load.efficiencyPercent() == null && load.kind() != Load.Kind.MOTOR) {
+      return Figure.derived("η", 100, Unit.PERCENT);
+    }
+    return d.need("η", load.efficiencyPercent(), Unit.PERCENT, at);
+  }
+
+  private static Figure powerFactor(Load load, String place, Dossier d) {
+    Pointer at = new Pointer(place, "powerFactor");
+    boolean resistive = load.kind() == Load.Kind.RESISTIVE || load.kind() == Load.Kind.FILAMENT;
+    if (load.powerFactor() == null && resistive && d.allows(Allowance.TABLE_DEFAULTS)) {
+      d.assume(NoteCode.ASSUMED_UNITY_POWER_FACTOR, at);
+      return one("cosφ");
+    }
+    return d.need("cosφ", load.powerFactor(), Unit.ONE, at);
+  }
+
+  private static Figure one(String symbol) {
+    return Figure.derived(symbol, 1, Unit.ONE);
+  }
+}

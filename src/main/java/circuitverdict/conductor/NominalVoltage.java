@@ -1,0 +1,54 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Supply;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/** Nominal voltages of a circuit. Public supplies are 230 V; another one is stated for a private one. */
+public final class NominalVoltage {
+  private static final Formula LINE_TO_LINE = Formula.of("U", Unit.VOLT, "√3·Uo");
+
+  private NominalVoltage() {}
+
+  /** Uo, V. */
+  public static Figure lineToEarth(Circuit circuit, Dossier d) {
+    Supply supply = circuit.supply();
+    Value nominal = d.edition().constant("voltage", "nominal-line-to-earth");
+    Double stated = supply.lineToEarthVoltageV();
+    if (stated == null && supply.ownership() == Supply.Ownership.PUBLIC) {
+      return Figure.of("Uo", nominal);
+    }
+    if (stated != null
+        && stated != nominal.number()
+        && supply.ownership() != Supply.Ownership.PRIVATE) {
+      d.missing(At.OWNERSHIP);
+      return Figure.unknown("Uo", Unit.VOLT);
+    }
+    return d.orAssume(
+        "Uo", stated, At.VOLTAGE, nominal, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_NOMINAL_VOLTAGE);
+  }
+
+  /** The nominal voltage across the load: Uo between line and neutral, else between lines, V. */
+  public static Figure ofCircuit(Circuit circuit, LiveConductors live, Dossier d) {
+    Figure lineToEarth = lineToEarth(circuit, d);
+    if (live == null || !lineToEarth.known()) {
+      return Figure.unknown("U", Unit.VOLT);
+    }
+    if (live.lines() == 1) {
+      return lineToEarth.as("U");
+    }
+    boolean common =
+        lineToEarth.value() == d.edition().constant("voltage", "nominal-line-to-earth").number();
+    return common
+        ? d.constant("U", "voltage", "nominal-line-to-line")
+        : d.working().step(LINE_TO_LINE, lineToEarth);
+  }
+}

@@ -1,0 +1,102 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Table;
+import circuitverdict.standard.Value;
+
+/** Tabulated rating It, A (Appendix 4, Tables 4D1A to 4E4A). */
+final class RatingTables {
+  private static final String COOL = "thermoplastic-70";
+  private static final String HOT = "thermosetting-90";
+
+  private RatingTables() {}
+
+  /** It of the cable as laid; what is missing for it is noted. */
+  static Figure tabulated(Cable cable, LiveConductors live, Dossier d) {
+    String method =
+        d.need(
+            cable.installation().referenceMethod(),
+            new Pointer(cable.place() + "/installation", "referenceMethod"));
+    d.need(cable.construction(), new Pointer(cable.place(), "construction"));
+    d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
+    Figure size = Wiring.lineCsa(cable, d);
+    Cable.Metal metal = Wiring.metal(cable, d);
+    if (method == null
+        || live == null
+        || cable.construction() == null
+        || cable.insulation() == null
+        || metal == null
+        || !size.known()) {
+      return Figure.unknown("It", Unit.AMPERE);
+    }
+    if (metal != Cable.Metal.COPPER) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
+      return Figure.unknown("It", Unit.AMPERE);
+    }
+    String id = id(cable, d);
+    if (id == null) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "insulation"));
+      return Figure.unknown("It", Unit.AMPERE);
+    }
+    Value rating = rating(d.edition().table(id), method, live.loaded(), size.value());
+    Pointer at = new Pointer(cable.place() + "/installation", "referenceMethod");
+    return d.working().look(d.tabled("It", rating, Unit.AMPERE, at));
+  }
+
+  /** Whether a 90 °C cable is held to the 70 °C table by its terminals (512.1.5). */
+  static boolean heldByTerminals(Cable cable, Dossier d) {
+    double hot = d.edition().constant("temperature", "operating-temperature/thermosetting-90").number();
+    boolean stands = cable.terminalTemperatureC() != null && cable.terminalTemperatureC() >= hot;
+    return HOT.equals(cable.insulation()) && !stands;
+  }
+
+  /** Insulation by whose columns the cable is rated. */
+  static String ratedAs(Cable cable, Dossier d) {
+    return heldByTerminals(cable, d) ? COOL : cable.insulation();
+  }
+
+  private static String id(Cable cable, Dossier d) {
+    String insulation = ratedAs(cable, d);
+    boolean cool = COOL.equals(insulation);
+    if (!cool && !HOT.equals(insulation)) {
+      return null;
+    }
+    return switch (cable.construction()) {
+      case FLAT_TWIN_AND_EARTH -> COOL.equals(cable.insulation()) ? "4D5" : null;
+      case MULTICORE -> cool ? "4D2A" : "4E2A";
+      case ARMOURED_MULTICORE -> cool ? "4D4A" : "4E4A";
+      case SINGLES -> cool ? "4D1A" : "4E1A";
+      case MINERAL, FLEXIBLE -> null;
+    };
+  }
+
+  /** Where the table tells arrangements apart that the request does not, the least of them. */
+  private static Value rating(Table table, String method, int loaded, double size) {
+    String column = method + "/" + loaded;
+    if (table.has(column)) {
+      return table.at(column, size);
+    }
+    if (method.equals("F") && loaded == 3) {
+      return lesser(table, "F/3-flat", "F/3-trefoil", size);
+    }
+    if (method.equals("G")) {
+      return lesser(table, "G/3-horizontal", "G/3-vertical", size);
+    }
+    return null;
+  }
+
+  private static Value lesser(Table table, String one, String other, double size) {
+    if (!table.has(one) || !table.has(other)) {
+      return null;
+    }
+    Value a = table.at(one, size);
+    Value b = table.at(other, size);
+    return a == null || b == null ? null : a.number() <= b.number() ? a : b;
+  }
+}

@@ -1,0 +1,57 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+
+/**
+ * Ct: voltage drop with conductors cooler than their limit because the load is less than the rating
+ * (Appendix 4 section 6.1). Only for one radial cable up to 16 mm², with Ca ≥ 1 and not behind a
+ * rewireable fuse; elsewhere it is not known, and the uncorrected drop counts.
+ */
+public final class TemperatureCorrection {
+  private static final Formula CT =
+      Formula.of(
+          "ct", Unit.ONE, "(θb + tp − max(Ca²·Cg² − Ib²/It²; 0)·(tp − θr))/(θb + tp)");
+
+  private TemperatureCorrection() {}
+
+  /** The correction, or an unknown figure where it may not be used. */
+  public static Figure of(Circuit circuit, LiveConductors live, Figure current, Dossier d) {
+    Cable cable = circuit.cable();
+    boolean single = circuit.furtherCables().isEmpty() && !cable.ring() && cable.parallel() == 1;
+    if (!single || circuit.device() == null || cable.lineCsaMm2() == null) {
+      return unknown();
+    }
+    boolean small = cable.lineCsaMm2() <= d.edition().constant("reactance", "resistive-up-to").number();
+    boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
+    if (!small || rewireable || RatingTables.heldByTerminals(cable, d)) {
+      return unknown();
+    }
+    CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
+    double known = rating.ambient().value() * rating.grouping().value();
+    boolean otherFactors = !Comparator.atMost(known, rating.factors().value());
+    if (!(rating.ambient().value() >= 1) || otherFactors) {
+      return unknown();
+    }
+    return d.working()
+        .step(
+            CT,
+            d.constant("θb", "voltage-drop-correction", "base"),
+            Temperature.operating(cable, d).as("tp"),
+            rating.ambient(),
+            rating.grouping(),
+            current,
+            rating.tabulated(),
+            d.constant("θr", "voltage-drop-correction", "reference"));
+  }
+
+  private static Figure unknown() {
+    return Figure.unknown("ct", Unit.ONE);
+  }
+}

@@ -1,0 +1,105 @@
+package circuitverdict.conductor;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Load;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Table;
+
+/**
+ * Voltage drop along one cable, V (525, Appendix 4 section 6): z whatever the power factor up to 16
+ * mm²; above, r·cosφ + x·sinφ, and z where the power factor is not stated. A ring has a quarter of
+ * the drop of its whole loop.
+ */
+public final class VoltageDropOfCable {
+  private static final Formula RADIAL = Formula.of("ΔU", Unit.VOLT, "ct·mV·Ib·L/(n·1000)");
+  private static final Formula RING = Formula.of("ΔU", Unit.VOLT, "ct·mV·Ib·L/4000");
+  private static final Formula PHASED =
+      Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "r·cosφ + x·√(1 − cosφ²)");
+  private static final Formula MODULUS =
+      Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "√(r² + x²)");
+  private static final Formula TWO_WAY =
+      Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "2·r1·Cθ");
+  private static final Formula THREE_WAY =
+      Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "√3·r1·Cθ");
+  private static final Formula TWO_WAY_X = Formula.of("x", Unit.MILLIVOLT_PER_AMPERE_METRE, "2·x1");
+  private static final Formula THREE_WAY_X =
+      Formula.of("x", Unit.MILLIVOLT_PER_AMPERE_METRE, "√3·x1");
+
+  private VoltageDropOfCable() {}
+
+  /** The drop with a temperature correction {@code ct}, 1 for none. */
+  public static Figure volts(
+      Cable cable, Load load, LiveConductors live, Figure current, Figure ct, Dossier d) {
+    Figure perMetre = perMetre(cable, load, live, d);
+    Figure length = Wiring.length(cable, d);
+    if (cable.ring()) {
+      return d.working().step(RING, ct, perMetre, current, length);
+    }
+    Figure count =
+        cable.parallelCables() == null
+            ? Figure.derived("n", 1, Unit.ONE)
+            : new Figure("n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
+    return d.working().step(RADIAL, ct, perMetre, current, length, count);
+  }
+
+  private static Figure perMetre(Cable cable, Load load, LiveConductors live, Dossier d) {
+    if (live == null) {
+      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
+    }
+    Figure cosine = d.given("cosφ", load.powerFactor(), Unit.ONE, At.POWER_FACTOR);
+    if (cable.lineResistanceOhmPerKm() != null) {
+      return stated(cable, live, cosine, d);
+    }
+    Double size = d.need(cable.lineCsaMm2(), new Pointer(cable.place(), "lineCsaMm2"));
+    d.need(cable.construction(), new Pointer(cable.place(), "construction"));
+    d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
+    boolean copper = Wiring.metal(cable, d) == Cable.Metal.COPPER;
+    Table table = DropTables.of(cable, d.edition());
+    if (size == null || cable.construction() == null || cable.insulation() == null) {
+      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
+    }
+    String ways = live.threePhase() ? "3" : "2";
+    Pointer at = new Pointer(cable.place(), "lineCsaMm2");
+    if (table == null || !copper) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
+      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
+    }
+    if (table.has(ways + "/x") && table.at(ways + "/x", size) != null && cosine.known()) {
+      Figure r = Figure.of("r", table.at(ways + "/r", size));
+      Figure x = Figure.of("x", table.at(ways + "/x", size));
+      return d.working().step(PHASED, r, cosine, x);
+    }
+    String column = table.has(ways + "/z") ? ways + "/z" : "drop/" + ways;
+    return d.working()
+        .look(d.tabled("mV", table.at(column, size), Unit.MILLIVOLT_PER_AMPERE_METRE, at));
+  }
+
+  /** From a stated resistance; the reactance must be stated above 16 mm², where it matters. */
+  private static Figure stated(Cable cable, LiveConductors live, Figure cosine, Dossier d) {
+    boolean three = live.threePhase();
+    Figure resistance =
+        d.working().step(three ? THREE_WAY : TWO_WAY, Resistance.line(cable, d), Temperature.factor(cable, d));
+    boolean small =
+        cable.lineCsaMm2() != null
+            && cable.lineCsaMm2() <= d.edition().constant("reactance", "resistive-up-to").number();
+    if (small && cable.reactanceOhmPerKm() == null) {
+      return d.working().look(resistance.as("mV"));
+    }
+    Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
+    Figure reactance =
+        d.working()
+            .step(
+                three ? THREE_WAY_X : TWO_WAY_X,
+                d.need("x1", cable.reactanceOhmPerKm(), Unit.OHM_PER_KM, at));
+    return cosine.known()
+        ? d.working().step(PHASED, resistance, cosine, reactance)
+        : d.working().step(MODULUS, resistance, reactance);
+  }
+}

@@ -1,0 +1,60 @@
+package circuitverdict.fault;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Load;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/**
+ * Greatest disconnection time, s (411.3.2, Table 41.1): final circuits up to 63 A with a socket-outlet
+ * and up to 32 A with fixed equipment only take the table, others 5 s in TN and 1 s in TT.
+ *
+ * @param strictest the time that what is stated demands at its strictest
+ * @param mildest the time that it demands at its mildest; equal unless the connection is not stated
+ */
+public record DisconnectionTime(Figure strictest, Figure mildest) {
+
+  /** The time for a circuit; unknown where earthing, voltage or rating are. */
+  public static DisconnectionTime of(Circuit circuit, ProtectiveDevice device, Dossier d) {
+    Supply.Earthing earthing = d.need(circuit.supply().earthing(), At.EARTHING);
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    if (earthing == null || !voltage.known()) {
+      return new DisconnectionTime(unknown(), unknown());
+    }
+    String system = earthing.tn() ? "TN" : "TT";
+    Value tabled = d.edition().table("41.1").at("ac", system, voltage.value());
+    Figure table = d.tabled("t,max", tabled, Unit.SECOND, At.VOLTAGE);
+    Figure other = d.constant("t,max", "disconnection-scope", "other/" + system);
+    if (circuit.kind() == Circuit.Kind.DISTRIBUTION) {
+      return new DisconnectionTime(other, other);
+    }
+    Figure rated = RatedCurrent.of(device, d);
+    if (!rated.known()) {
+      return new DisconnectionTime(table, other);
+    }
+    double sockets = d.edition().constant("disconnection-scope", "final-with-socket-outlet").number();
+    double fixed = d.edition().constant("disconnection-scope", "final-fixed-only").number();
+    Load load = circuit.load();
+    if (Comparator.atMost(rated.value(), fixed)) {
+      return new DisconnectionTime(table, table);
+    }
+    if (!Comparator.atMost(rated.value(), sockets) || load.onlyFixed()) {
+      return new DisconnectionTime(other, other);
+    }
+    return load.hasSocketOutlet()
+        ? new DisconnectionTime(table, table)
+        : new DisconnectionTime(table, other);
+  }
+
+  private static Figure unknown() {
+    return Figure.unknown("t,max", Unit.SECOND);
+  }
+}

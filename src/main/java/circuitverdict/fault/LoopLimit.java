@@ -1,0 +1,47 @@
+package circuitverdict.fault;
+
+import circuitverdict.device.OperatingCurrent;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/**
+ * The greatest earth fault loop impedance for a device, Ω (411.4.4). The exact expression decides; for
+ * fuses, whose printed impedance is the standard's own figure, no more than that.
+ *
+ * @param impedance Zs,max
+ * @param printed as the wiring rules print it, or null
+ */
+public record LoopLimit(Figure impedance, Value printed) {
+  private static final Formula EXACT = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/Ia");
+  private static final Formula OF_TABLE = Formula.of("Zs,max", Unit.OHM, "min(Cmin·Uo/Ia; Zs,tab)");
+  private static final Formula RESIDUAL = Formula.of("Zs,max", Unit.OHM, "UL/IΔn");
+
+  /** The limit for an operating current at a nominal voltage. */
+  public static LoopLimit of(OperatingCurrent operating, Figure voltage, Dossier d) {
+    Figure factor = d.constant("Cmin", "voltage", "cmin");
+    boolean common =
+        voltage.value() == d.edition().constant("voltage", "nominal-line-to-earth").number();
+    Value printed = common ? operating.printed() : null;
+    Figure limit =
+        printed != null && operating.tableLimits()
+            ? d.working()
+                .step(OF_TABLE, factor, voltage, operating.current(), Figure.of("Zs,tab", printed))
+            : d.working().step(EXACT, factor, voltage, operating.current());
+    return new LoopLimit(limit, printed);
+  }
+
+  /** The limit for a residual operating current (411.5.3, Table 41.5). */
+  public static LoopLimit ofResidual(Figure operatingCurrent, Dossier d) {
+    Figure touch = d.constant("UL", "voltage", "touch-voltage");
+    Value printed = d.edition().table("41.5").at("printed", operatingCurrent.value());
+    return new LoopLimit(d.working().step(RESIDUAL, touch, operatingCurrent), printed);
+  }
+
+  /** No limit known. */
+  public static LoopLimit unknown() {
+    return new LoopLimit(Figure.unknown("Zs,max", Unit.OHM), null);
+  }
+}

@@ -1,0 +1,114 @@
+package circuitverdict.fault;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Supply;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Value;
+
+/**
+ * Loop impedances at the point that feeds the circuit, at operating temperature, Ω. A reading taken
+ * cold is widened by the instrument's uncertainty and brought to operating temperature on the part
+ * beyond the origin, or on all of it where that part is not known.
+ */
+public final class SupplyLoop {
+  private static final Formula WIDENED = Formula.of("Zdb", Unit.OHM, "Zm·(1 + u/100)");
+  private static final Formula ALL_COLD = Formula.of("Zdb", Unit.OHM, "Zm·Ch·(1 + u/100)");
+  private static final Formula PART_COLD =
+      Formula.of("Zdb", Unit.OHM, "(Ze + (Zm − Ze)·Ch)·(1 + u/100)");
+
+  private SupplyLoop() {}
+
+  /** Earth fault loop impedance Zdb (Ze at the origin). */
+  public static Figure earth(Circuit circuit, Dossier d) {
+    Supply supply = circuit.supply();
+    if (supply.loopImpedanceOhm() == null) {
+      return typical(supply, d);
+    }
+    return hot(supply.loopImpedanceOhm(), At.LOOP, supply, supply.originLoopImpedanceOhm(), d);
+  }
+
+  /**
+   * Line–neutral loop impedance; in TN at the origin the earth loop may stand for it in a design,
+   * listed.
+   */
+  public static Figure neutral(Circuit circuit, Dossier d) {
+    Supply supply = circuit.supply();
+    Double stated = supply.lineToNeutralLoopImpedanceOhm();
+    if (stated != null) {
+      return hot(stated, At.NEUTRAL_LOOP, supply, null, d);
+    }
+    boolean tn = supply.earthing() != null && supply.earthing().tn();
+    if (tn && atOrigin(supply, d) && d.allows(Allowance.TABLE_DEFAULTS)) {
+      Figure earth = earth(circuit, d);
+      if (earth.known()) {
+        d.assume(NoteCode.EARTH_LOOP_STANDS_IN, At.NEUTRAL_LOOP, earth);
+      }
+      return earth;
+    }
+    d.missing(At.NEUTRAL_LOOP);
+    return Figure.unknown("Zdb", Unit.OHM);
+  }
+
+  /** Whether the circuit is fed from the origin. A quotation without a loop impedance starts there. */
+  static boolean atOrigin(Supply supply, Dossier d) {
+    if (supply.point() != null) {
+      return supply.point() == Supply.Point.ORIGIN;
+    }
+    return supply.loopImpedanceOhm() == null && d.allows(Allowance.TYPICAL_VALUES);
+  }
+
+  private static Figure typical(Supply supply, Dossier d) {
+    if (supply.earthing() == null || !atOrigin(supply, d) || !d.allows(Allowance.TYPICAL_VALUES)) {
+      d.missing(supply.earthing() == null ? At.EARTHING : At.LOOP);
+      return Figure.unknown("Zdb", Unit.OHM);
+    }
+    if (supply.point() == null) {
+      d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
+    }
+    Value value = d.edition().constant("supply-typical", "loop/" + supply.earthing().word());
+    Figure loop = Figure.of("Zdb", value);
+    d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);
+    return d.working().look(loop);
+  }
+
+  private static Figure hot(
+      double ohm, Pointer at, Supply supply, Double origin, Dossier d) {
+    Supply.Basis basis = supply.basis();
+    if (basis == Supply.Basis.TYPICAL && !d.allows(Allowance.TYPICAL_VALUES)) {
+      d.missing(At.BASIS);
+      return Figure.unknown("Zdb", Unit.OHM);
+    }
+    Figure stated = d.given("Zdb", ohm, Unit.OHM, at);
+    if (basis == Supply.Basis.TYPICAL) {
+      d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
+    }
+    if (basis != null && basis != Supply.Basis.MEASURED_COLD) {
+      return d.working().look(stated);
+    }
+    if (basis == null) {
+      d.assume(NoteCode.ASSUMED_MEASURED_COLD, At.BASIS);
+    }
+    Figure measured = stated.as("Zm");
+    Figure uncertainty = Uncertainty.of(supply, d);
+    if (supply.point() == Supply.Point.ORIGIN) {
+      return d.working().step(WIDENED, measured, uncertainty);
+    }
+    if (supply.point() == null) {
+      d.assume(NoteCode.ASSUMED_BOARD, At.POINT);
+    }
+    d.remark(NoteCode.MEASURED_RAISED);
+    Figure factor = d.constant("Ch", "voltage", "cold-loop-correction");
+    if (origin == null) {
+      return d.working().step(ALL_COLD, measured, factor, uncertainty);
+    }
+    Figure outside = d.given("Ze", origin, Unit.OHM, At.ORIGIN_LOOP);
+    return d.working().step(PART_COLD, outside, measured, factor, uncertainty);
+  }
+}

@@ -1,0 +1,48 @@
+package circuitverdict.service.edge;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+
+/**
+ * Reads request bodies strictly: what it returns is JSON by RFC 8259 and valid by the contract, so
+ * that mapping it needs no checks. What the contract cannot say (one member against another) is
+ * left to the operation. Immutable and safe for use by many threads.
+ */
+public final class ContractReader {
+
+  private final Contract contract;
+
+  public ContractReader(Contract contract) {
+    this.contract = contract;
+  }
+
+  /**
+   * The body as a tree, valid as the named schema of the contract.
+   *
+   * @param body the bytes, inflated; their length has been limited before
+   * @param schemaName a name under {@code components.schemas}
+   * @throws InvalidRequest status 400 where the body is not JSON, 422 with every fault (up to 100)
+   *     where it breaks the contract
+   */
+  public JsonNode read(byte[] body, String schemaName) {
+    JsonNode value = StrictJson.read(body);
+    Faults faults = new Faults();
+    contract.shape(schemaName).check(value, Place.body(), faults);
+    if (!faults.isEmpty()) {
+      throw refusal(faults.list());
+    }
+    return value;
+  }
+
+  /** The one problem for these faults: an unknown edition alone has a kind of its own. */
+  static InvalidRequest refusal(List<Fault> faults) {
+    boolean onlyEdition = faults.size() == 1 && isEdition(faults.get(0));
+    return new InvalidRequest(
+        onlyEdition ? ProblemCatalogue.UNKNOWN_EDITION : ProblemCatalogue.INVALID_REQUEST, faults);
+  }
+
+  private static boolean isEdition(Fault fault) {
+    return fault.code().equals(FaultCode.UNKNOWN_VALUE.code())
+        && ("/edition".equals(fault.pointer()) || "edition".equals(fault.parameter()));
+  }
+}
