@@ -11,8 +11,6 @@ import java.util.List;
 
 /** Runs checks on a circuit, in their order. */
 public final class CircuitCheck {
-  private static final double TABLES_FREQUENCY_HZ = 50;
-
   private static final List<Check> ALL =
       List.of(
           new OverloadProtection(),
@@ -56,7 +54,7 @@ public final class CircuitCheck {
     Working working = explain ? Working.recording() : Working.silent();
     Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working);
     Double frequency = circuit.supply().frequencyHz();
-    if (frequency != null && frequency != TABLES_FREQUENCY_HZ) {
+    if (frequency != null && frequency != edition.constant("voltage", "frequency").number()) {
       dossier.block(new Pointer("/supply", "frequencyHz"));
     }
     return check.evaluate(circuit, dossier);

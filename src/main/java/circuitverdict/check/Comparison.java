@@ -9,7 +9,8 @@ import circuitverdict.standard.Value;
  *
  * @param subject JSON pointer of what it is about
  * @param actual the figure that decides
- * @param least least value of an actual known as an interval, else null
+ * @param least lower end of an actual known as an interval, else null
+ * @param greatest upper end of it, else null; infinite where nothing bounds it
  * @param comparator the relation demanded
  * @param limit what it is held against
  * @param printed the limit as the standard prints it, or null
@@ -19,6 +20,7 @@ public record Comparison(
     String subject,
     Figure actual,
     Figure least,
+    Figure greatest,
     Comparator comparator,
     Figure limit,
     Value printed,
@@ -38,7 +40,7 @@ public record Comparison(
             : comparator.holds(actual.value(), limit.value())
                 ? Verdict.COMPLIES
                 : Verdict.DOES_NOT_COMPLY;
-    return new Comparison(subject, actual, null, comparator, limit, printed, verdict);
+    return new Comparison(subject, actual, null, null, comparator, limit, printed, verdict);
   }
 
   static Comparison ofInterval(String subject, Figure least, Figure greatest, Figure limit) {
@@ -48,6 +50,8 @@ public record Comparison(
     } else if (least.known() && limit.known() && !Comparator.atMost(least.value(), limit.value())) {
       verdict = Verdict.DOES_NOT_COMPLY;
     }
-    return new Comparison(subject, greatest, least, Comparator.AT_MOST, limit, null, verdict);
+    Figure deciding = verdict == Verdict.DOES_NOT_COMPLY ? least : greatest;
+    return new Comparison(
+        subject, deciding, least, greatest, Comparator.AT_MOST, limit, null, verdict);
   }
 }

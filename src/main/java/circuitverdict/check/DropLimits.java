@@ -24,7 +24,7 @@ import circuitverdict.standard.Value;
  */
 record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boolean useOpen) {
   private static final Formula ALLOWED =
-      Formula.of("ΔU,max%", Unit.PERCENT, "ΔU,tab% + min(a·max(L − L0; 0); a,max)");
+      Formula.of("Δu,max", Unit.PERCENT, "Δu,tab + min(a·max(L − L0; 0); a,max)");
 
   static DropLimits of(Circuit circuit, Dossier d) {
     Supply.Ownership ownership = circuit.supply().ownership();
@@ -56,11 +56,11 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
 
   private static Figure allowed(Circuit circuit, String ownership, String use, Dossier d) {
     Value tabled = d.edition().table("voltage-drop-limits").at("limit", ownership, use);
-    Figure limit = Figure.of("ΔU,tab%", tabled);
+    Figure limit = Figure.of("Δu,tab", tabled);
     double length = length(circuit);
     Figure threshold = d.constant("L0", "length-allowance", "threshold");
     if (!(length > threshold.value())) {
-      return d.working().look(limit.as("ΔU,max%"));
+      return d.working().look(limit.as("Δu,max"));
     }
     d.remark(NoteCode.LENGTH_ALLOWANCE);
     return d.working()

@@ -6,6 +6,7 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.HeatLimit;
 import circuitverdict.conductor.Wiring;
+import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -51,7 +52,9 @@ public final class LetThroughEnergy implements Check {
       judgement.by("combined-device");
       d.restsOn(Dossier.Strength.DEEMED);
       proof.addShownTo(judgement);
-      return judgement.concludeMet();
+      judgement.compare(
+          "/device", greatest, Comparator.AT_MOST, BreakingCapacity.stated(device, d));
+      return judgement.conclude();
     }
     EnergyComparisons guided = guided(circuit, live, device, greatest, d);
     if (guided.complies()) {

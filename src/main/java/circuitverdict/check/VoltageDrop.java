@@ -24,10 +24,10 @@ import circuitverdict.quantity.Unit;
  * must be stated unless that is the origin.
  */
 public final class VoltageDrop implements Check {
-  private static final Formula TOTAL = Formula.of("ΔU%", Unit.PERCENT, "ΔUo% + 100·ΔU/U");
+  private static final Formula TOTAL = Formula.of("Δu", Unit.PERCENT, "Δuo + 100·ΔU/U");
   private static final Formula SUM = Formula.of("ΔU", Unit.VOLT, "ΔUsum + ΔU");
-  private static final Formula IN_VOLTS = Formula.of("ΔUtotal", Unit.VOLT, "ΔUo%·U/100 + ΔU");
-  private static final Formula LIMIT_IN_VOLTS = Formula.of("ΔU,max", Unit.VOLT, "ΔU,max%·U/100");
+  private static final Formula IN_VOLTS = Formula.of("ΔUtotal", Unit.VOLT, "Δuo·U/100 + ΔU");
+  private static final Formula LIMIT_IN_VOLTS = Formula.of("ΔU,max", Unit.VOLT, "Δu,max·U/100");
 
   @Override
   public CheckName name() {
@@ -56,7 +56,7 @@ public final class VoltageDrop implements Check {
       Judgement judgement, Figure before, Figure drop, Figure voltage, DropLimits limits, Dossier d) {
     Figure total = d.working().step(TOTAL, before, drop, voltage);
     if (!total.known()) {
-      Figure none = Figure.derived("ΔUo%", 0, Unit.PERCENT);
+      Figure none = Figure.derived("Δuo", 0, Unit.PERCENT);
       judgement.atBest(
           "/cable", d.working().step(TOTAL, none, drop, voltage), Comparator.AT_MOST, limits.mildest());
       judgement.undetermined();
@@ -130,7 +130,7 @@ public final class VoltageDrop implements Check {
   private static Figure before(Supply supply, Dossier d) {
     Double stated = supply.voltageDropPercent();
     if (stated == null && supply.point() == Supply.Point.ORIGIN) {
-      return Figure.derived("ΔUo%", 0, Unit.PERCENT);
+      return Figure.derived("Δuo", 0, Unit.PERCENT);
     }
     boolean quoted =
         supply.point() == null
@@ -138,9 +138,9 @@ public final class VoltageDrop implements Check {
             && d.allows(Allowance.TYPICAL_VALUES);
     if (stated == null && quoted) {
       d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
-      return Figure.derived("ΔUo%", 0, Unit.PERCENT);
+      return Figure.derived("Δuo", 0, Unit.PERCENT);
     }
-    return d.need("ΔUo%", stated, Unit.PERCENT, At.SUPPLY_DROP);
+    return d.need("Δuo", stated, Unit.PERCENT, At.SUPPLY_DROP);
   }
 
   private static Figure one() {

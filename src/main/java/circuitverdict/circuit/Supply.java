@@ -105,6 +105,15 @@ public record Supply(
         earthElectrodeResistanceOhm, openPenProtection);
   }
 
+  /** The same supply with another greatest fault current of any kind. */
+  public Supply withMaximumFaultCurrent(double ampere) {
+    return new Supply(
+        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis,
+        loopImpedanceOhm, loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm, ampere, faultCurrents, instrumentUncertaintyPercent,
+        voltageDropPercent, earthElectrodeResistanceOhm, openPenProtection);
+  }
+
   /** The same supply with a permitted measure against a broken PEN conductor. */
   public Supply withOpenPenProtection() {
     return new Supply(

@@ -17,9 +17,6 @@ final class EnergyBounds {
   private static final Formula POINT = Formula.of(SYMBOL, Unit.AMPERE_SQUARED_SECOND, "Ip²·tp");
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
-  /** Beyond this the adiabatic form overstates the heating: no failure is stated by it (543.1.3). */
-  private static final double ADIABATIC_S = 5;
-
   private EnergyBounds() {}
 
   /** The maker's points, log–log between them, silent outside them: settles both ways. */
@@ -85,8 +82,11 @@ final class EnergyBounds {
     }
   }
 
-  /** The current's square times the times promised by the device's standard, up to its capacity. */
-  record Promised(TripBand band, double capacityA) implements EnergyBound {
+  /**
+   * The current's square times the times promised by the device's standard, up to its capacity. Beyond
+   * the longest adiabatic time it overstates the heating: no failure is stated by it.
+   */
+  record Promised(TripBand band, double capacityA, double adiabaticS) implements EnergyBound {
     @Override
     public double[] corners() {
       double[] corners = new double[band.steps().size() + 1];
@@ -105,7 +105,7 @@ final class EnergyBounds {
     @Override
     public double least(double from, double to) {
       double earliest = band.earliestS(inside(from, to));
-      return to > capacityA || earliest > ADIABATIC_S ? 0 : to * to * earliest;
+      return to > capacityA || earliest > adiabaticS ? 0 : to * to * earliest;
     }
 
     @Override

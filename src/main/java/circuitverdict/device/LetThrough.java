@@ -51,7 +51,8 @@ public final class LetThrough {
     double capacity = letThrough.capacityA();
     TripBand band = TripBand.of(device, d.edition());
     if (band != null && capacity > 0) {
-      letThrough.bounds.add(new EnergyBounds.Promised(band, capacity));
+      letThrough.bounds.add(new EnergyBounds.Promised(
+              band, capacity, d.edition().constant("adiabatic", "longest").number()));
     }
     if (device instanceof Breaker breaker && capacity > 0) {
       letThrough.addClass(breaker, capacity, capacity);

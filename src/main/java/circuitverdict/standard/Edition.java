@@ -61,12 +61,13 @@ public final class Edition {
   }
 
   /**
-   * A value that the edition cannot do without.
+   * A value that the edition cannot do without: the first column of a table with words as keys.
    *
    * @throws IllegalArgumentException where it is missing
    */
   public Value constant(String table, String key) {
-    Value value = table(table).at("value", key);
+    Table found = table(table);
+    Value value = found.at(found.columns().get(0).name(), key);
     if (value == null) {
       throw new IllegalArgumentException("table " + table + " has no value " + key);
     }

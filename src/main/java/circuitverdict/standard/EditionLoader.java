@@ -80,7 +80,7 @@ public final class EditionLoader {
         .forEach(
             (id, table) -> {
               if (carried.covers(id) && !tables.containsKey(id)) {
-                tables.put(id, carriedOver(table, heads.get(carried.from()).standard()));
+                tables.put(id, carriedOver(table, carried.from()));
               }
             });
     return tables;

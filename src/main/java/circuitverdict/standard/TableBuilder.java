@@ -91,12 +91,19 @@ final class TableBuilder {
       }
       case BAND -> {
         require(at.isArray() && at.size() == 2, "a band is wanted as key " + key.name());
-        double above = at.get(0).doubleValue();
-        double to = at.get(1).doubleValue();
+        double above = end(at.get(0), Double.NEGATIVE_INFINITY);
+        double to = end(at.get(1), Double.POSITIVE_INFINITY);
         require(above < to, "a band must rise");
         yield new Row.Key(null, above, to);
       }
     };
+  }
+
+  /** An end of a band; the word {@code any} leaves it open. */
+  private double end(JsonNode node, double open) {
+    boolean any = node.isTextual() && node.textValue().equals("any");
+    require(any || node.isNumber(), "a band ends in a number or in any, not in " + node);
+    return any ? open : node.doubleValue();
   }
 
   private Value value(TableFile.RowFile row, int index) {

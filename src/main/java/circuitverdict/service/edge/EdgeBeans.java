@@ -1,5 +1,6 @@
 package circuitverdict.service.edge;
 
+import io.quarkus.runtime.Startup;
 import jakarta.enterprise.context.Dependent;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
@@ -8,6 +9,8 @@ import jakarta.inject.Singleton;
 @Dependent
 public class EdgeBeans {
 
+  /** At start: a contract that does not load stops the service, and no caller waits for it. */
+  @Startup
   @Produces
   @Singleton
   Contract contract() {

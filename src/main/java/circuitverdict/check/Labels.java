@@ -1,0 +1,73 @@
+package circuitverdict.check;
+
+import circuitverdict.explain.Pointer;
+import java.util.Map;
+
+/** What an electrician calls a member of the request. */
+public final class Labels {
+  private static final Map<String, String> NAMES =
+      Map.ofEntries(
+          Map.entry("earthing", "the system of earthing"),
+          Map.entry("point", "whether the supply point is the origin"),
+          Map.entry("phases", "the number of phases"),
+          Map.entry("basis", "what the loop impedance rests on"),
+          Map.entry("ownership", "whether the supply is public or private"),
+          Map.entry("lineToEarthVoltageV", "the nominal voltage"),
+          Map.entry("loopImpedanceOhm", "the earth fault loop impedance of the supply"),
+          Map.entry("lineToNeutralLoopImpedanceOhm", "the line–neutral loop impedance of the supply"),
+          Map.entry("maximumFaultCurrentA", "the greatest prospective fault current"),
+          Map.entry("instrumentUncertaintyPercent", "the uncertainty of the readings"),
+          Map.entry("voltageDropPercent", "the voltage drop up to the supply point"),
+          Map.entry("earthElectrodeResistanceOhm", "the resistance of the earth electrode"),
+          Map.entry("openPenProtection", "whether a measure against a broken PEN conductor is fitted"),
+          Map.entry("liveConductors", "the live conductors"),
+          Map.entry("device", "the protective device"),
+          Map.entry("residualDevice", "the residual current device"),
+          Map.entry("upstreamDevice", "the device upstream"),
+          Map.entry("cable", "the cable"),
+          Map.entry("kind", "the kind of load"),
+          Map.entry("use", "whether it is lighting"),
+          Map.entry("connection", "whether it is fixed or by socket-outlet"),
+          Map.entry("designCurrentA", "the design current"),
+          Map.entry("powerFactor", "the power factor"),
+          Map.entry("efficiencyPercent", "the efficiency"),
+          Map.entry("thirdHarmonicPercent", "the third harmonic of the load"),
+          Map.entry("locations", "the special locations, if any"),
+          Map.entry("deviceDeclared", "whether the assembly's maker declares the device"),
+          Map.entry("construction", "the construction of the cable"),
+          Map.entry("conductor", "the metal of the conductors"),
+          Map.entry("insulation", "the insulation of the cable"),
+          Map.entry("lineCsaMm2", "the cross-section of the line conductor"),
+          Map.entry("neutralCsaMm2", "the cross-section of the neutral"),
+          Map.entry("protectiveCsaMm2", "the cross-section of the protective conductor"),
+          Map.entry("protectiveMeans", "what serves as protective conductor"),
+          Map.entry("protectiveConductor", "the metal of the protective conductor"),
+          Map.entry("armourAreaMm2", "the cross-section of the armour"),
+          Map.entry("armourResistanceOhmPerKm", "the resistance of the armour"),
+          Map.entry("lengthM", "the length of the cable"),
+          Map.entry("reactanceOhmPerKm", "the reactance of the cable"),
+          Map.entry("referenceMethod", "the reference method of installation"),
+          Map.entry("ambientTemperatureC", "the ambient temperature"),
+          Map.entry("groupedCircuits", "the number of circuits grouped"),
+          Map.entry("insulationLengthM", "the length in thermal insulation"),
+          Map.entry("soilThermalResistivityKMPerW", "the thermal resistivity of the soil"),
+          Map.entry("burialDepthM", "the depth of laying"),
+          Map.entry("standard", "the standard of the device"),
+          Map.entry("characteristic", "the characteristic of the device"),
+          Map.entry("ratedCurrentA", "the rated current"),
+          Map.entry("breakingCapacityA", "the breaking capacity"),
+          Map.entry("utilizationCategory", "the utilization category of the fuse"),
+          Map.entry("instantaneousA", "the instantaneous setting"),
+          Map.entry("operatingCurrentA", "the rated residual operating current"),
+          Map.entry("letThrough", "the maker's let-through data"),
+          Map.entry("backUp", "evidence of back-up"),
+          Map.entry("evidence", "proof instead of guidance"),
+          Map.entry("frequencyHz", "tables for this frequency"));
+
+  private Labels() {}
+
+  /** The name; the member itself where it has none. */
+  public static String of(Pointer pointer) {
+    return NAMES.getOrDefault(pointer.member(), pointer.text());
+  }
+}

@@ -1,0 +1,112 @@
+package circuitverdict.check;
+
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Note;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Shown;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What an electrician would say of a finding, made from its own figures. */
+public final class Sentences {
+  private Sentences() {}
+
+  /** One sentence about a finding. */
+  public static String of(Finding finding) {
+    String title = finding.check().title();
+    return switch (finding.verdict()) {
+      case COMPLIES -> title + " complies" + strength(finding) + figures(finding) + ".";
+      case DOES_NOT_COMPLY -> title + " does not comply" + figures(finding) + ".";
+      case NOT_DETERMINED -> title + " is not determined" + wanted(finding) + ".";
+      case NOT_APPLICABLE -> title + " does not apply here.";
+    };
+  }
+
+  /** One sentence about a whole result. */
+  public static String of(Result result) {
+    List<String> failing = titles(result, Verdict.DOES_NOT_COMPLY);
+    List<String> open = titles(result, Verdict.NOT_DETERMINED);
+    if (result.verdict() == Verdict.COMPLIES) {
+      return "Complies with every check made" + closest(result) + ".";
+    }
+    if (!failing.isEmpty()) {
+      String rest = open.isEmpty() ? "" : "; not determined: " + String.join(", ", open);
+      return "Does not comply: " + String.join(", ", failing) + rest + ".";
+    }
+    if (open.isEmpty()) {
+      return "Not determined: no check that counts applies.";
+    }
+    return "Not determined: " + String.join(", ", open) + ".";
+  }
+
+  private static List<String> titles(Result result, Verdict verdict) {
+    List<String> titles = new ArrayList<>();
+    for (Finding finding : result.findings()) {
+      if (finding.counted() && finding.verdict() == verdict) {
+        titles.add(finding.check().title().toLowerCase(java.util.Locale.ROOT));
+      }
+    }
+    return titles;
+  }
+
+  private static String closest(Result result) {
+    Finding closest = null;
+    for (Finding finding : result.findings()) {
+      boolean figures = finding.counted() && finding.governing() != null;
+      if (figures && (closest == null || margin(finding) < margin(closest))) {
+        closest = finding;
+      }
+    }
+    if (closest == null) {
+      return "";
+    }
+    return "; the closest is "
+        + closest.check().title().toLowerCase(java.util.Locale.ROOT)
+        + ", with a margin of "
+        + Shown.plain(Math.floor(margin(closest)))
+        + " %";
+  }
+
+  private static double margin(Finding finding) {
+    return finding.governing().marginPercent();
+  }
+
+  private static String strength(Finding finding) {
+    if (finding.strength() == Dossier.Strength.DEEMED) {
+      return ", deemed by clause";
+    }
+    return finding.strength() == Dossier.Strength.GUIDANCE ? ", by guidance" : "";
+  }
+
+  private static String figures(Finding finding) {
+    Comparison c = finding.governing();
+    if (c == null || Double.isInfinite(c.actual().value())) {
+      return "";
+    }
+    Shown shown = Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.actual().unit());
+    String unit = unit(c);
+    boolean holds = c.verdict() != Verdict.DOES_NOT_COMPLY;
+    String relation =
+        c.comparator() == Comparator.AT_MOST
+            ? (holds ? " is within " : " exceeds ")
+            : (holds ? " reaches " : " falls short of ");
+    return ": " + c.actual().symbol() + " " + shown.actual() + unit + relation + c.limit().symbol()
+        + " " + shown.limit() + unit;
+  }
+
+  private static String unit(Comparison comparison) {
+    String symbol = comparison.actual().unit().symbol();
+    return symbol.equals("1") ? "" : " " + symbol;
+  }
+
+  private static String wanted(Finding finding) {
+    List<String> wanted = new ArrayList<>();
+    for (Note note : finding.missing()) {
+      String label = note.pointer() == null ? note.code().text() : Labels.of(note.pointer());
+      if (!wanted.contains(label)) {
+        wanted.add(label);
+      }
+    }
+    return wanted.isEmpty() ? "" : ": wanted " + String.join(", ", wanted.subList(0, Math.min(4, wanted.size())));
+  }
+}

@@ -1,0 +1,191 @@
+package circuitverdict.select;
+
+import circuitverdict.check.Check;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Finding;
+import circuitverdict.check.Result;
+import circuitverdict.check.Verdict;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.Row;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Which devices of the standard series may protect a circuit: every characteristic, rated current and
+ * breaking capacity, class 3. Those that pass every check are ranked: least rated current, least
+ * characteristic, least capacity, unless the caller orders otherwise.
+ */
+public final class DeviceSelection {
+  /** What a ranking may look at. */
+  public enum Order {
+    RATED_CURRENT,
+    CHARACTERISTIC,
+    BREAKING_CAPACITY,
+    GIVEN
+  }
+
+  /**
+   * A device of the series and what the checks say of it.
+   *
+   * @param device the device
+   * @param result its result
+   * @param decidedBy the finding that decides: the first that rejects it or leaves it open; of a
+   *     selected one the finding with the least margin
+   */
+  public record Candidate(Breaker device, Result result, Finding decidedBy) {}
+
+  /**
+   * The selection.
+   *
+   * @param selected those that comply, best first
+   * @param undetermined those that nothing rejects but something leaves open
+   * @param rejected those that fail
+   * @param remedies changes that would let the candidate nearest to complying pass, where none does
+   */
+  public record Selection(
+      List<Candidate> selected,
+      List<Candidate> undetermined,
+      List<Candidate> rejected,
+      List<Remedy> remedies) {}
+
+  private final Circuit circuit;
+  private final Edition edition;
+  private final List<Check> checks;
+  private final Comparator<Candidate> ranking;
+
+  /** A selection for a circuit; {@code order} empty for the usual ranking. */
+  public DeviceSelection(
+      Circuit circuit, Edition edition, List<Check> checks, List<Order> order) {
+    this.circuit = circuit;
+    this.edition = edition;
+    this.checks = checks;
+    this.ranking = ranking(order);
+  }
+
+  /** Every device of the series, judged and sorted. */
+  public Selection select(boolean explain) {
+    List<Candidate> selected = new ArrayList<>();
+    List<Candidate> undetermined = new ArrayList<>();
+    List<Candidate> rejected = new ArrayList<>();
+    for (Breaker device : series()) {
+      Candidate candidate = judge(device, explain);
+      switch (candidate.result().verdict()) {
+        case COMPLIES -> selected.add(candidate);
+        case DOES_NOT_COMPLY -> rejected.add(candidate);
+        default -> undetermined.add(candidate);
+      }
+    }
+    selected.sort(ranking);
+    undetermined.sort(ranking);
+    rejected.sort(ranking);
+    boolean stuck = selected.isEmpty() && undetermined.isEmpty();
+    return new Selection(selected, undetermined, rejected, stuck ? remedies(rejected) : List.of());
+  }
+
+  private Candidate judge(Breaker device, boolean explain) {
+    Result result = CircuitCheck.run(checks, circuit.with(device), edition, explain);
+    return new Candidate(device, result, deciding(result));
+  }
+
+  private static Finding deciding(Result result) {
+    Finding deciding = null;
+    for (Finding finding : result.findings()) {
+      if (!finding.counted()) {
+        continue;
+      }
+      if (finding.verdict() == result.verdict() && result.verdict() != Verdict.COMPLIES) {
+        return finding;
+      }
+      if (result.verdict() == Verdict.COMPLIES && closer(finding, deciding)) {
+        deciding = finding;
+      }
+    }
+    return deciding == null ? result.findings().get(0) : deciding;
+  }
+
+  private static boolean closer(Finding finding, Finding than) {
+    if (finding.governing() == null) {
+      return false;
+    }
+    return than == null || finding.governing().marginPercent() < than.governing().marginPercent();
+  }
+
+  private List<Breaker> series() {
+    List<Breaker> series = new ArrayList<>();
+    Integer poles = poles();
+    for (Row rating : edition.table("standard-ratings").rows()) {
+      for (Row band : edition.table("magnetic-bands").rows()) {
+        for (Row capacity : edition.table("standard-capacities").rows()) {
+          DeviceData data =
+              new DeviceData(
+                  "/device", null, "IEC 60898-1", rating.keys().get(0).to(),
+                  capacity.keys().get(0).to(), null, poles, null, null, List.of());
+          series.add(new Breaker(data, band.keys().get(0).text(), 3));
+        }
+      }
+    }
+    return series;
+  }
+
+  private Integer poles() {
+    LiveConductors live = circuit.live();
+    if (live != null) {
+      return live.lines();
+    }
+    Integer phases = circuit.supply().phases();
+    return phases != null && phases == 1 ? 1 : null;
+  }
+
+  /** What would have to change for the candidate that fails least. */
+  private List<Remedy> remedies(List<Candidate> rejected) {
+    Candidate nearest = null;
+    for (Candidate candidate : rejected) {
+      if (nearest == null || failures(candidate) < failures(nearest)) {
+        nearest = candidate;
+      }
+    }
+    if (nearest == null) {
+      return List.of();
+    }
+    Circuit fitted = circuit.with(nearest.device());
+    List<Remedy> remedies = new ArrayList<>();
+    for (Remedy remedy : new Remedies(fitted, edition, checks, nearest.result()).all()) {
+      Change change = new Change.WithDevice(nearest.device(), remedy.change());
+      remedies.add(new Remedy(change, remedy.mends()));
+    }
+    return remedies;
+  }
+
+  private static long failures(Candidate candidate) {
+    return candidate.result().findings().stream()
+        .filter(each -> each.counted() && each.verdict() == Verdict.DOES_NOT_COMPLY)
+        .count();
+  }
+
+  private static Comparator<Candidate> ranking(List<Order> order) {
+    Comparator<Candidate> ranking = Comparator.comparingInt(candidate -> 0);
+    List<Order> all = new ArrayList<>(order);
+    for (Order each : List.of(Order.RATED_CURRENT, Order.CHARACTERISTIC, Order.BREAKING_CAPACITY)) {
+      if (!all.contains(each)) {
+        all.add(each);
+      }
+    }
+    for (Order each : all) {
+      ranking =
+          switch (each) {
+            case RATED_CURRENT ->
+                ranking.thenComparingDouble(c -> c.device().data().ratedCurrentA());
+            case CHARACTERISTIC -> ranking.thenComparing(c -> c.device().characteristic());
+            case BREAKING_CAPACITY ->
+                ranking.thenComparingDouble(c -> c.device().data().breakingCapacityA());
+            case GIVEN -> ranking;
+          };
+    }
+    return ranking;
+  }
+}

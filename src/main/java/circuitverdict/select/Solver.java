@@ -1,0 +1,133 @@
+package circuitverdict.select;
+
+import circuitverdict.check.Check;
+import circuitverdict.check.CheckName;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Verdict;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Edition;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+
+/**
+ * Solves backwards for the greatest length, loop impedance and fault current (each check is monotonic
+ * in them). The value found complies and the next step does not.
+ */
+public final class Solver {
+  private enum Quantity {
+    LENGTH(new Pointer("/cable", "lengthM"), Unit.METRE, 10, 50_000),
+    LOOP(At.LOOP, Unit.OHM, 1000, 5_000_000),
+    CURRENT(At.MAXIMUM_CURRENT, Unit.AMPERE, 1, 200_000);
+
+    private final Pointer pointer;
+    private final Unit unit;
+    private final int stepsPerUnit;
+    private final int most;
+
+    Quantity(Pointer pointer, Unit unit, int stepsPerUnit, int most) {
+      this.pointer = pointer;
+      this.unit = unit;
+      this.stepsPerUnit = stepsPerUnit;
+      this.most = most;
+    }
+  }
+
+  private static final Set<CheckName> BY_LENGTH =
+      EnumSet.of(
+          CheckName.VOLTAGE_DROP,
+          CheckName.EARTH_FAULT_DISCONNECTION,
+          CheckName.LET_THROUGH_ENERGY,
+          CheckName.PROTECTIVE_CONDUCTOR);
+  private static final Set<CheckName> BY_LOOP =
+      EnumSet.of(
+          CheckName.EARTH_FAULT_DISCONNECTION,
+          CheckName.LET_THROUGH_ENERGY,
+          CheckName.PROTECTIVE_CONDUCTOR);
+  private static final Set<CheckName> BY_CURRENT =
+      EnumSet.of(
+          CheckName.BREAKING_CAPACITY,
+          CheckName.LET_THROUGH_ENERGY,
+          CheckName.PROTECTIVE_CONDUCTOR);
+
+  private final Circuit circuit;
+  private final Edition edition;
+  private final List<Check> checks;
+
+  /** A solver for a circuit among these checks. */
+  public Solver(Circuit circuit, Edition edition, List<Check> checks) {
+    this.circuit = circuit;
+    this.edition = edition;
+    this.checks = checks;
+  }
+
+  /** The limits that can be given, each governed by the check that sets it. */
+  public List<Limit> limits() {
+    List<Limit> limits = new ArrayList<>(3);
+    least(Quantity.LENGTH, BY_LENGTH, this::withLength).ifPresent(limits::add);
+    least(Quantity.LOOP, BY_LOOP, this::withLoop).ifPresent(limits::add);
+    least(Quantity.CURRENT, BY_CURRENT, this::withCurrent).ifPresent(limits::add);
+    return limits;
+  }
+
+  /** The greatest length with which one check complies, m; empty where none does. */
+  public Optional<Limit> greatestLength(CheckName name) {
+    return least(Quantity.LENGTH, EnumSet.of(name), this::withLength);
+  }
+
+  private Circuit withLength(double metres) {
+    return circuit.with(circuit.cable().withLength(metres));
+  }
+
+  private Circuit withLoop(double ohm) {
+    return circuit.with(circuit.supply().withLoopImpedance(ohm));
+  }
+
+  private Circuit withCurrent(double ampere) {
+    return circuit.with(circuit.supply().withMaximumFaultCurrent(ampere));
+  }
+
+  private Optional<Limit> least(
+      Quantity quantity, Set<CheckName> names, DoubleFunction<Circuit> vary) {
+    Limit least = null;
+    for (Check check : checks) {
+      if (names.contains(check.name())) {
+        Limit limit = solve(quantity, check, vary);
+        if (limit != null && (least == null || limit.value() < least.value())) {
+          least = limit;
+        }
+      }
+    }
+    return Optional.ofNullable(least);
+  }
+
+  /** The greatest step that complies; null where none or every one does. */
+  private Limit solve(Quantity quantity, Check check, DoubleFunction<Circuit> vary) {
+    int complies = 0;
+    int fails = quantity.most + 1;
+    if (!holds(quantity, check, vary, 1) || holds(quantity, check, vary, quantity.most)) {
+      return null;
+    }
+    while (fails - complies > 1) {
+      int middle = (complies + fails) >>> 1;
+      if (holds(quantity, check, vary, middle)) {
+        complies = middle;
+      } else {
+        fails = middle;
+      }
+    }
+    double value = (double) complies / quantity.stepsPerUnit;
+    return new Limit(quantity.pointer, value, quantity.unit, check.name());
+  }
+
+  private boolean holds(Quantity quantity, Check check, DoubleFunction<Circuit> vary, int steps) {
+    Circuit varied = vary.apply((double) steps / quantity.stepsPerUnit);
+    return CircuitCheck.one(check, varied, edition, false).verdict() == Verdict.COMPLIES;
+  }
+}

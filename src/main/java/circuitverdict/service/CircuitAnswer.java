@@ -1,0 +1,69 @@
+package circuitverdict.service;
+
+import circuitverdict.check.Check;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Result;
+import circuitverdict.check.Sentences;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.Note;
+import circuitverdict.select.Limit;
+import circuitverdict.select.Remedies;
+import circuitverdict.select.Remedy;
+import circuitverdict.select.Solver;
+import circuitverdict.service.edge.Fault;
+import circuitverdict.service.edge.InvalidRequest;
+import circuitverdict.service.edge.ProblemCatalogue;
+import circuitverdict.service.wire.AnswerJson;
+import circuitverdict.service.wire.CircuitMapping;
+import circuitverdict.service.wire.Contradictions;
+import circuitverdict.service.wire.Json;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+
+/** The answer of the operations that run checks on one circuit. Pure: same request, same bytes. */
+public final class CircuitAnswer {
+  private final Edition edition;
+  private final String version;
+  private final List<Check> checks;
+
+  /** Answers by these checks under an edition. */
+  public CircuitAnswer(Edition edition, String version, List<Check> checks) {
+    this.edition = edition;
+    this.version = version;
+    this.checks = checks;
+  }
+
+  /**
+   * The circuit of a valid body.
+   *
+   * @throws InvalidRequest where its facts contradict each other
+   */
+  public static Circuit circuit(JsonNode body) {
+    List<Fault> faults = Contradictions.of(body);
+    if (!faults.isEmpty()) {
+      throw new InvalidRequest(ProblemCatalogue.INVALID_REQUEST, faults);
+    }
+    return CircuitMapping.circuit(body);
+  }
+
+  /** The bytes of the answer. */
+  public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
+    Circuit circuit = circuit(body);
+    Result result = CircuitCheck.run(checks, circuit, edition, full);
+    List<Remedy> remedies =
+        full ? new Remedies(circuit, edition, checks, result).all() : List.of();
+    List<Limit> limits = full ? new Solver(circuit, edition, checks).limits() : List.of();
+    return Json.object(
+        json -> {
+          AnswerJson answer = new AnswerJson(json, edition, full);
+          answer.head(
+              body, circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
+          answer.findings(result.findings(), remedies, full);
+          answer.limits(limits);
+          answer.remedies(remedies);
+          answer.notes(result.findings());
+          answer.foot(unused, version);
+        });
+  }
+}

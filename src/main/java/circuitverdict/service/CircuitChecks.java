@@ -1,0 +1,81 @@
+package circuitverdict.service;
+
+import circuitverdict.check.BreakingCapacityCheck;
+import circuitverdict.check.Check;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.LetThroughEnergy;
+import circuitverdict.check.ProtectiveConductorCheck;
+import circuitverdict.explain.Note;
+import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.edge.Preference;
+import circuitverdict.service.edge.Representation;
+import circuitverdict.service.wire.UnusedMembers;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.smallrye.common.annotation.NonBlocking;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.Set;
+
+/** Operations that run checks on one circuit: all of them, or those of one question. */
+@Path("/v1")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+public class CircuitChecks {
+  private static final List<Check> BREAKING = List.of(new BreakingCapacityCheck());
+  private static final List<Check> LET_THROUGH =
+      List.of(new LetThroughEnergy(), new ProtectiveConductorCheck());
+  private static final Set<String> BREAKING_READS =
+      Set.of("supply", "device", "upstreamDevice", "assembly", "backUp", "liveConductors");
+  private static final Set<String> LET_THROUGH_READS =
+      Set.of(
+          "supply", "device", "upstreamDevice", "residualDevice", "backUp", "liveConductors",
+          "cable", "furtherCables", "load");
+
+  @Inject Engine engine;
+  @Inject ContractReader bodies;
+
+  /** Does this whole circuit comply, why, by how much, and what would mend it? */
+  @POST
+  @Path("/circuit-checks")
+  @NonBlocking
+  public Response check(byte[] body, @Context HttpHeaders headers) {
+    JsonNode circuit = bodies.read(body, "Circuit");
+    return answer(circuit, CircuitCheck.all(), UnusedMembers.ofCheck(circuit), headers);
+  }
+
+  /** Can this device break the greatest fault current where it sits? */
+  @POST
+  @Path("/breaking-capacity-verdicts")
+  @NonBlocking
+  public Response breakingCapacity(byte[] body, @Context HttpHeaders headers) {
+    JsonNode circuit = bodies.read(body, "Circuit");
+    List<Note> unused = UnusedMembers.ofReading(circuit, BREAKING_READS);
+    return answer(circuit, BREAKING, unused, headers);
+  }
+
+  /** Do these conductors stand what this device lets through? */
+  @POST
+  @Path("/let-through-verdicts")
+  @NonBlocking
+  public Response letThrough(byte[] body, @Context HttpHeaders headers) {
+    JsonNode circuit = bodies.read(body, "Circuit");
+    List<Note> unused = UnusedMembers.ofReading(circuit, LET_THROUGH_READS);
+    return answer(circuit, LET_THROUGH, unused, headers);
+  }
+
+  private Response answer(
+      JsonNode circuit, List<Check> checks, List<Note> unused, HttpHeaders headers) {
+    Preference preference = Preference.of(headers);
+    CircuitAnswer answer = new CircuitAnswer(engine.edition(circuit), engine.version(), checks);
+    byte[] bytes = answer.bytes(circuit, unused, !preference.isMinimal());
+    return Representation.answer(preference, bytes);
+  }
+}

@@ -1,0 +1,155 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.circuit.Assembly;
+import circuitverdict.circuit.BackUp;
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Installation;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Load;
+import circuitverdict.circuit.Premises;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Requirements;
+import circuitverdict.circuit.Supply;
+import circuitverdict.circuit.Supply.FaultCurrents;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+
+/** The contract's {@code Circuit}, already valid, as the engine's. */
+public final class CircuitMapping {
+  private CircuitMapping() {}
+
+  /** The circuit of a request body. */
+  public static Circuit circuit(JsonNode body) {
+    Members m = Members.of(body, "");
+    Circuit.Stage stage = m.word("stage", Circuit.Stage.class);
+    return new Circuit(
+        stage == null ? Circuit.Stage.SIGN_OFF : stage,
+        m.word("circuitKind", Circuit.Kind.class),
+        supply(m.object("supply")),
+        live(m),
+        load(m.object("load")),
+        cable(m.object("cable")),
+        m.list("furtherCables", (node, place) -> cable(Members.of(node, place))),
+        device(m, "device"),
+        device(m, "residualDevice"),
+        device(m, "upstreamDevice"),
+        assembly(m.object("assembly")),
+        backUp(m.object("backUp")),
+        premises(m.object("premises")),
+        new Requirements(
+            m.object("requirements").word("evidence", Requirements.Evidence.class)));
+  }
+
+  private static ProtectiveDevice device(Members m, String name) {
+    return m.has(name) ? DeviceMapping.device(m.object(name)) : null;
+  }
+
+  private static LiveConductors live(Members m) {
+    List<String> names = m.list("liveConductors", (node, place) -> node.textValue());
+    if (names.isEmpty()) {
+      return null;
+    }
+    boolean neutral = names.contains("N");
+    return new LiveConductors(names.size() - (neutral ? 1 : 0), neutral);
+  }
+
+  private static Supply supply(Members m) {
+    Members currents = m.object("faultCurrents");
+    return new Supply(
+        m.word("point", Supply.Point.class),
+        m.word("earthing", Supply.Earthing.class),
+        m.integer("phases"),
+        m.number("lineToEarthVoltageV"),
+        m.number("frequencyHz"),
+        m.word("ownership", Supply.Ownership.class),
+        m.word("basis", Supply.Basis.class),
+        m.number("loopImpedanceOhm"),
+        m.number("loopReactanceOhm"),
+        m.number("originLoopImpedanceOhm"),
+        m.number("lineToNeutralLoopImpedanceOhm"),
+        m.number("lineToNeutralLoopReactanceOhm"),
+        m.number("maximumFaultCurrentA"),
+        new FaultCurrents(
+            currents.object("threePhase").number("maximumA"),
+            currents.object("twoPhase").number("maximumA"),
+            currents.object("lineToNeutral").number("maximumA"),
+            currents.object("lineToEarth").number("maximumA")),
+        m.number("instrumentUncertaintyPercent"),
+        m.number("voltageDropPercent"),
+        m.number("earthElectrodeResistanceOhm"),
+        m.bool("openPenProtection"));
+  }
+
+  private static Load load(Members m) {
+    return new Load(
+        m.word("kind", Load.Kind.class),
+        m.word("use", Load.Use.class),
+        m.number("designCurrentA"),
+        m.number("ratedPowerW"),
+        m.number("ratedVoltageV"),
+        m.number("efficiencyPercent"),
+        m.number("powerFactor"),
+        m.integer("count"),
+        m.number("diversityFactor"),
+        m.word("connection", Load.Connection.class),
+        m.number("ratedCurrentA"),
+        m.bool("canOverload"),
+        m.number("thirdHarmonicPercent"),
+        m.number("protectiveConductorCurrentA"),
+        m.list("parts", (node, place) -> load(Members.of(node, place))));
+  }
+
+  private static Cable cable(Members m) {
+    return new Cable(
+        m.place(),
+        m.word("construction", Cable.Construction.class),
+        m.word("conductor", Cable.Metal.class),
+        m.text("insulation"),
+        m.number("lineCsaMm2"),
+        m.number("neutralCsaMm2"),
+        m.number("protectiveCsaMm2"),
+        m.word("protectiveMeans", Cable.ProtectiveMeans.class),
+        m.word("protectiveConductor", Cable.Metal.class),
+        m.number("armourAreaMm2"),
+        m.number("armourResistanceOhmPerKm"),
+        m.integer("parallelCables"),
+        m.number("lengthM"),
+        m.word("arrangement", Cable.Arrangement.class),
+        m.number("lineResistanceOhmPerKm"),
+        m.number("protectiveResistanceOhmPerKm"),
+        m.number("reactanceOhmPerKm"),
+        m.number("terminalTemperatureC"),
+        installation(m.object("installation")));
+  }
+
+  private static Installation installation(Members m) {
+    return new Installation(
+        m.text("referenceMethod"),
+        m.number("ambientTemperatureC"),
+        m.integer("groupedCircuits"),
+        m.word("groupArrangement", Installation.Group.class),
+        m.number("insulationLengthM"),
+        m.number("soilThermalResistivityKMPerW"),
+        m.number("burialDepthM"));
+  }
+
+  private static Assembly assembly(Members m) {
+    return new Assembly(
+        m.text("standard"),
+        m.number("conditionalRatingA"),
+        m.number("maximumUpstreamFuseA"),
+        m.bool("deviceDeclared"));
+  }
+
+  private static BackUp backUp(Members m) {
+    return new BackUp(
+        m.number("limitedLetThroughA2s"), m.number("combinationRatingA"), m.text("evidence"));
+  }
+
+  private static Premises premises(Members m) {
+    List<String> locations =
+        m.has("locations") ? m.list("locations", (node, place) -> node.textValue()) : null;
+    return new Premises(m.text("use"), m.text("operatedBy"), locations);
+  }
+}

@@ -1,0 +1,89 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.DeviceData.LetThroughPoint;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.circuit.ProtectiveDevice.Other;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.circuit.ProtectiveDevice.Settings;
+import circuitverdict.circuit.Residual;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The contract's {@code Device} as the engine's protective device, by its standard. */
+public final class DeviceMapping {
+  private DeviceMapping() {}
+
+  /** A device of a request. */
+  public static ProtectiveDevice device(JsonNode node, String place) {
+    return device(Members.of(node, place));
+  }
+
+  static ProtectiveDevice device(Members m) {
+    DeviceData data = data(m);
+    if (data.standard() == null) {
+      return new Other(data);
+    }
+    return switch (data.standard()) {
+      case "IEC 60898-1", "IEC 61009-1" ->
+          new Breaker(data, m.text("characteristic"), m.integer("energyClass"));
+      case "IEC 60947-2" -> adjustable(m, data);
+      case "BS 88-2", "BS 88-3", "BS 3036", "BS 1361", "BS 1362" ->
+          new Fuse(data, m.text("utilizationCategory"));
+      case "IEC 61008-1" -> new Rccb(data, m.number("residualMakingBreakingA"));
+      default -> new Other(data);
+    };
+  }
+
+  private static AdjustableBreaker adjustable(Members m, DeviceData data) {
+    Members multiples = m.object("magneticMultiples");
+    Members settings = m.object("settings");
+    return new AdjustableBreaker(
+        data,
+        m.text("characteristic"),
+        multiples.number("lower"),
+        multiples.number("upper"),
+        new Settings(
+            settings.number("longTimeA"),
+            settings.number("shortTimeA"),
+            settings.number("shortTimeDelayS"),
+            settings.number("instantaneousA")));
+  }
+
+  private static DeviceData data(Members m) {
+    return new DeviceData(
+        m.place(),
+        m.text("id"),
+        m.text("standard"),
+        m.number("ratedCurrentA"),
+        m.number("breakingCapacityA"),
+        m.number("serviceBreakingCapacityA"),
+        m.integer("poles"),
+        m.bool("currentLimiting"),
+        m.has("residual") ? residual(m.object("residual")) : null,
+        letThrough(m));
+  }
+
+  private static Residual residual(Members m) {
+    return new Residual(
+        m.number("operatingCurrentA"), m.word("delay", Residual.Delay.class), m.number("delayS"));
+  }
+
+  private static List<LetThroughPoint> letThrough(Members m) {
+    List<LetThroughPoint> points =
+        new ArrayList<>(
+            m.list(
+                "letThrough",
+                (node, place) ->
+                    new LetThroughPoint(
+                        node.get("prospectiveCurrentA").doubleValue(),
+                        node.get("energyA2s").doubleValue())));
+    points.sort(Comparator.comparingDouble(LetThroughPoint::prospectiveCurrentA));
+    return List.copyOf(points);
+  }
+}

@@ -1,0 +1,128 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.check.Comparison;
+import circuitverdict.check.Finding;
+import circuitverdict.check.Sentences;
+import circuitverdict.check.Verdict;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
+import circuitverdict.quantity.Shown;
+import circuitverdict.quantity.Unit;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+
+/** A finding as the contract writes it, in full or without prose and working. */
+final class FindingJson {
+  private FindingJson() {}
+
+  static void write(JsonGenerator json, Finding finding, List<Note> besides, boolean full)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("check", finding.check().word());
+    json.writeStringField("verdict", finding.verdict().word());
+    json.writeBooleanField("counted", finding.counted());
+    if (finding.reason() != null) {
+      json.writeStringField("reason", finding.reason().word());
+    }
+    if (full) {
+      json.writeStringField("summary", Sentences.of(finding));
+    }
+    Json.citations(json, "clauses", finding.clauses());
+    json.writeStringField("subject", finding.subject());
+    if (finding.governing() != null) {
+      comparison(json, finding.governing(), full);
+    }
+    if (full && !finding.comparisons().isEmpty()) {
+      json.writeArrayFieldStart("comparisons");
+      for (Comparison comparison : finding.comparisons()) {
+        json.writeStartObject();
+        json.writeStringField("subject", comparison.subject());
+        comparison(json, comparison, true);
+        json.writeStringField("verdict", comparison.verdict().word());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
+    if (full && !finding.working().isEmpty()) {
+      Json.steps(json, finding.working());
+    }
+    Json.notes(json, "missing", finding.missing(), full);
+    Json.notes(json, "remarks", join(finding.remarks(), besides), full);
+    json.writeEndObject();
+  }
+
+  private static List<Note> join(List<Note> remarks, List<Note> besides) {
+    if (besides.isEmpty()) {
+      return remarks;
+    }
+    List<Note> all = new java.util.ArrayList<>(remarks);
+    all.addAll(besides);
+    return all;
+  }
+
+  private static void comparison(JsonGenerator json, Comparison c, boolean full)
+      throws IOException {
+    boolean bounded = !Double.isInfinite(c.actual().value());
+    Shown shown =
+        full && bounded
+            ? Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.limit().unit())
+            : null;
+    json.writeFieldName("actual");
+    actual(json, c, shown);
+    json.writeStringField("comparator", c.comparator().symbol());
+    json.writeFieldName("limit");
+    limit(json, c, shown, full);
+    if (bounded) {
+      Json.number(json, "marginPercent", margin(c.marginPercent()));
+    }
+  }
+
+  private static void actual(JsonGenerator json, Comparison c, Shown shown) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("symbol", c.actual().symbol());
+    boolean interval = c.least() != null;
+    boolean decided = c.verdict() != Verdict.NOT_DETERMINED;
+    if (decided || !interval) {
+      value(json, "value", c.actual());
+    }
+    if (interval) {
+      value(json, "least", c.least());
+      value(json, "greatest", c.greatest());
+    }
+    json.writeStringField("unit", c.actual().unit().symbol());
+    if (shown != null) {
+      json.writeStringField("shown", shown.actual());
+    }
+    json.writeEndObject();
+  }
+
+  private static void limit(JsonGenerator json, Comparison c, Shown shown, boolean full)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("symbol", c.limit().symbol());
+    value(json, "value", c.limit());
+    json.writeStringField("unit", c.limit().unit().symbol());
+    if (full) {
+      Unit unit = c.limit().unit();
+      json.writeStringField(
+          "shown", shown == null ? Shown.down(c.limit().value(), unit) : shown.limit());
+    }
+    if (c.printed() != null) {
+      json.writeStringField("printed", c.printed().printed());
+    }
+    json.writeEndObject();
+  }
+
+  private static void value(JsonGenerator json, String name, Figure figure) throws IOException {
+    if (figure.known() && !Double.isInfinite(figure.value())) {
+      Json.number(json, name, figure.value());
+    }
+  }
+
+  /** Rounded down to a tenth, and held inside the contract's bounds. */
+  private static double margin(double percent) {
+    double rounded = Math.floor(percent * 10) / 10;
+    return Math.max(-1e6, Math.min(1e6, rounded));
+  }
+}

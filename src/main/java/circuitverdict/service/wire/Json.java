@@ -1,0 +1,182 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Step;
+import circuitverdict.quantity.Shown;
+import circuitverdict.standard.Citation;
+import circuitverdict.standard.Source;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The parts that all answers share, written one after the other: notes, steps, citations, figures. */
+public final class Json {
+  private static final JsonFactory FACTORY = new JsonFactory();
+  private static final int USUAL_SIZE = 16_384;
+
+  /** Writes one answer. */
+  public interface Body {
+    void write(JsonGenerator json) throws IOException;
+  }
+
+  private Json() {}
+
+  /** The bytes of one JSON object whose members {@code body} writes. */
+  public static byte[] object(Body body) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_SIZE);
+    try (JsonGenerator json = FACTORY.createGenerator(out)) {
+      json.writeStartObject();
+      body.write(json);
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  static void text(JsonGenerator json, String name, String value) throws IOException {
+    if (value != null) {
+      json.writeStringField(name, value);
+    }
+  }
+
+  /** A number as JSON writes it: whole numbers without a fraction. */
+  static void number(JsonGenerator json, String name, double value) throws IOException {
+    json.writeFieldName(name);
+    number(json, value);
+  }
+
+  static void number(JsonGenerator json, double value) throws IOException {
+    if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+      json.writeNumber((long) value);
+    } else {
+      json.writeNumber(value);
+    }
+  }
+
+  static void notes(JsonGenerator json, String name, List<Note> notes, boolean full)
+      throws IOException {
+    if (notes.isEmpty()) {
+      return;
+    }
+    json.writeArrayFieldStart(name);
+    for (Note note : notes) {
+      note(json, note, full);
+    }
+    json.writeEndArray();
+  }
+
+  private static void note(JsonGenerator json, Note note, boolean full) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("code", note.code().code());
+    if (full) {
+      json.writeStringField("text", NoteText.of(note));
+    }
+    if (note.pointer() != null) {
+      json.writeStringField("pointer", note.pointer().text());
+    }
+    if (!note.figures().isEmpty()) {
+      json.writeArrayFieldStart("values");
+      for (Figure figure : note.figures()) {
+        figure(json, figure, full);
+      }
+      json.writeEndArray();
+      sources(json, note.figures());
+    }
+    json.writeEndObject();
+  }
+
+  private static void figure(JsonGenerator json, Figure figure, boolean full) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("symbol", figure.symbol());
+    if (!Double.isInfinite(figure.value()) && figure.known()) {
+      number(json, "value", figure.value());
+      if (full) {
+        json.writeStringField("shown", Shown.plain(figure.value()));
+      }
+    }
+    json.writeStringField("unit", figure.unit().symbol());
+    json.writeEndObject();
+  }
+
+  static void steps(JsonGenerator json, List<Step> steps) throws IOException {
+    json.writeArrayFieldStart("working");
+    for (Step step : steps) {
+      json.writeStartObject();
+      json.writeStringField("symbol", step.result().symbol());
+      json.writeStringField("formula", step.formulaText());
+      json.writeStringField("substitution", step.substitution());
+      number(json, "value", step.result().value());
+      json.writeStringField("unit", step.result().unit().symbol());
+      sources(json, step.operands());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** Each source once, in the order of the figures; earlier steps are named by their symbol. */
+  private static void sources(JsonGenerator json, List<Figure> figures) throws IOException {
+    Set<Object> written = new LinkedHashSet<>();
+    boolean open = false;
+    for (Figure figure : figures) {
+      Source source = figure.source();
+      Object identity = source instanceof Figure.Derived ? figure.symbol() : source;
+      boolean unit = source instanceof Figure.Derived && figure.value() == Math.rint(figure.value()) && Math.abs(figure.value()) <= 1;
+      if (unit || !written.add(identity)) {
+        continue;
+      }
+      if (!open) {
+        json.writeArrayFieldStart("sources");
+        open = true;
+      }
+      source(json, source, figure.symbol());
+    }
+    if (open) {
+      json.writeEndArray();
+    }
+  }
+
+  private static void source(JsonGenerator json, Source source, String symbol) throws IOException {
+    if (source instanceof Citation citation) {
+      citation(json, citation);
+      return;
+    }
+    json.writeStartObject();
+    if (source instanceof Pointer pointer) {
+      json.writeStringField("pointer", pointer.text());
+    } else {
+      json.writeStringField("reference", "step " + symbol);
+    }
+    json.writeEndObject();
+  }
+
+  static void citation(JsonGenerator json, Citation citation) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("standard", citation.standard());
+    json.writeStringField("reference", citation.reference());
+    if (citation.confidence() != null) {
+      json.writeStringField("confidence", citation.confidence().word());
+      if (!citation.seen().isEmpty()) {
+        json.writeStringField("seen", String.join(" ", citation.seen()));
+      }
+    }
+    text(json, "carriedOverFrom", citation.carriedOverFrom());
+    json.writeEndObject();
+  }
+
+  static void citations(JsonGenerator json, String name, List<Citation> citations)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Citation citation : new LinkedHashSet<>(citations)) {
+      citation(json, citation);
+    }
+    json.writeEndArray();
+  }
+}
