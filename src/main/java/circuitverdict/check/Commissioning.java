@@ -2,6 +2,7 @@ package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.OperatingCurrent;
@@ -10,6 +11,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.LoopLimit;
@@ -52,7 +54,13 @@ public final class Commissioning implements Check {
                 OperatingCurrent.within(circuit.device(), time.strictest().value(), d), voltage, d)
             : LoopLimit.unknown();
     Figure reading = d.working().step(READ, loop.supply(), loop.part().cold());
-    d.working().step(CURRENT, voltage, reading);
+    judgement.tell(loop.part().cold(), d.working().step(CURRENT, voltage, reading));
+    ProtectiveDevice residual = EarthFaultDisconnection.residual(circuit);
+    boolean byOvercurrent =
+        Comparator.AT_MOST.holds(loop.impedance().value(), limit.impedance().value());
+    if (residual != null && !byOvercurrent) {
+      return byResidual(residual, loop, judgement, d);
+    }
     Figure allowed =
         d.working().step(LIMIT, d.constant("c", "voltage", "cold-reading"), limit.impedance());
     if (!allowed.known() || Comparator.AT_MOST.holds(reading.value(), allowed.value())) {
@@ -60,6 +68,19 @@ public final class Commissioning implements Check {
       return judgement.conclude();
     }
     d.remark(NoteCode.READING_NOT_FAILURE, reading, allowed);
+    judgement.compare(
+        "/cable", loop.impedance(), Comparator.AT_MOST, limit.impedance(), limit.printed());
+    return judgement.conclude();
+  }
+
+  /** Where the residual function disconnects, its limit is read against; far from it no 0.8 matters. */
+  private static Finding byResidual(
+      ProtectiveDevice residual, FaultLoop loop, Judgement judgement, Dossier d) {
+    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
+    Figure operating =
+        d.need("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
+    LoopLimit limit = LoopLimit.ofResidual(operating, d);
+    d.remark(NoteCode.RESIDUAL_GOVERNS);
     judgement.compare(
         "/cable", loop.impedance(), Comparator.AT_MOST, limit.impedance(), limit.printed());
     return judgement.conclude();

@@ -22,7 +22,7 @@ final class EnergyComparisons {
     // alone can fail the check, never pass it.
     boolean open = !least.known();
     LetThrough.Energy over =
-        energy.over(open ? greatest.value() : least.value(), greatest.value());
+        energy.over(open ? greatest : least, greatest);
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;

@@ -7,6 +7,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Slice;
 import circuitverdict.explain.Step;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Citation;
@@ -26,6 +27,7 @@ final class Judgement {
   private final String subject;
   private final List<Citation> clauses = new ArrayList<>(4);
   private final List<Comparison> comparisons = new ArrayList<>(4);
+  private final List<Figure> told = new ArrayList<>(2);
   private boolean undetermined;
   private boolean informative;
 
@@ -80,6 +82,12 @@ final class Judgement {
     if (comparison.verdict() == Verdict.COMPLIES) {
       comparisons.add(comparison);
     }
+  }
+
+  /** Figures that the reader is told besides those compared. */
+  Judgement tell(Figure... figures) {
+    told.addAll(List.of(figures));
+    return this;
   }
 
   /** Notes that the check cannot be decided by what is stated. */
@@ -219,8 +227,16 @@ final class Judgement {
 
   /** The steps, closed by the comparison itself, so that the last value is the one compared. */
   private List<Step> working(Comparison governing) {
-    List<Step> steps = d.working().steps();
-    if (governing == null || !d.working().records() || Double.isInfinite(governing.actual().value())) {
+    if (!d.working().records()) {
+      return List.of();
+    }
+    List<Figure> roots = new ArrayList<>(told);
+    for (Comparison each : comparisons) {
+      roots.add(each.actual());
+      roots.add(each.limit());
+    }
+    List<Step> steps = Slice.of(d.working().steps(), roots);
+    if (governing == null || Double.isInfinite(governing.actual().value())) {
       return steps;
     }
     List<Step> closed = new ArrayList<>(steps);

@@ -43,6 +43,7 @@ public final class LetThroughEnergy implements Check {
     }
     LiveConductors live = Wiring.live(circuit, d);
     Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
+    judgement.tell(leastBetweenLive(circuit, live, d), greatest);
     EnergyComparisons proof = energies(circuit, live, device, greatest, d);
     if (proof.complies() || proof.fails()) {
       proof.addTo(judgement);
@@ -99,7 +100,7 @@ public final class LetThroughEnergy implements Check {
     boolean residual = EarthFaultDisconnection.residual(circuit) != null;
     return tn && !residual
         ? FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d)
-        : Figure.derived("If,min", Double.POSITIVE_INFINITY, Unit.AMPERE);
+        : Figure.derived("Ief,min", Double.POSITIVE_INFINITY, Unit.AMPERE);
   }
 
   private static Figure leastBetweenLive(Circuit circuit, LiveConductors live, Dossier d) {

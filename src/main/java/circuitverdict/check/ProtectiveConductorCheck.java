@@ -26,7 +26,7 @@ import circuitverdict.quantity.Unit;
  * least sizes of 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
  */
 public final class ProtectiveConductorCheck implements Check {
-  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "If,min/IΔn");
+  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "Ief,min/IΔn");
 
   @Override
   public CheckName name() {
@@ -45,6 +45,7 @@ public final class ProtectiveConductorCheck implements Check {
     } else {
       greatest = GreatestCurrent.toEarth(circuit, d);
       Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
+      judgement.tell(least, greatest);
       LetThrough energy = LetThrough.of(circuit.device(), d).withBackUp(EnergyEvidence.backUp(circuit));
       proof = compare(circuit, withResidual(circuit, energy, least, d), least, greatest, d);
     }

@@ -14,6 +14,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
 /**
@@ -46,7 +47,7 @@ final class ProtectiveGuidance {
             Figure.of("S,min", size));
       } else {
         LetThrough row = LetThrough.byGuidance(breaker, greatest.value(), d);
-        LetThrough.Energy energy = row.over(greatest.value(), greatest.value());
+        LetThrough.Energy energy = row.over(greatest, greatest);
         judgement.compareInterval(
             cable.place(), energy.least(), energy.greatest(), HeatLimit.protective(cable, d));
       }
@@ -111,7 +112,9 @@ final class ProtectiveGuidance {
     if (Comparator.atMost(magnetic, least.value())) {
       return true;
     }
-    Figure energy = LetThrough.of(breaker, d).over(least.value(), magnetic).greatest();
+    Figure energy = LetThrough.of(breaker, d)
+            .over(least, Figure.derived("I", magnetic, Unit.AMPERE))
+            .greatest();
     return Comparator.AT_MOST.holds(energy.value(), HeatLimit.protective(cable, d).value());
   }
 }

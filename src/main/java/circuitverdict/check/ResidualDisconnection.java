@@ -25,7 +25,7 @@ import circuitverdict.standard.Value;
  */
 final class ResidualDisconnection {
   private static final Formula EXPOSED = Formula.of("RA", Unit.OHM, "Re + R2");
-  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "If,min/IΔn");
+  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "Ief,min/IΔn");
 
   private final Circuit circuit;
   private final ProtectiveDevice device;
@@ -61,6 +61,7 @@ final class ResidualDisconnection {
       d.remark(NoteCode.PRINTED_VALUE_ADMITS);
     }
     Figure multiple = multiple(operating);
+    judgement.tell(multiple);
     Figure breakTime = ResidualTime.latest(device, multiple, d);
     boolean open = time.strictest().value() != time.mildest().value();
     boolean strict = Comparator.AT_MOST.holds(breakTime.value(), time.strictest().value());

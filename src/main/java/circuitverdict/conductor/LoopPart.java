@@ -26,7 +26,13 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   private static final Formula LINE = Formula.of("R1", Unit.OHM, "L·r1·Cθ/(n·1000)");
   private static final Formula RETURN = Formula.of("R2", Unit.OHM, "L·r2·Cθ/(n·1000)");
   private static final Formula RETURN_APART = Formula.of("R2", Unit.OHM, "L·r2·Cθ2/(n·1000)");
-  private static final Formula NEUTRAL = Formula.of("R2", Unit.OHM, "L·rn·Cθ/(n·1000)");
+  private static final Formula NEUTRAL = Formula.of("Rn", Unit.OHM, "L·rn·Cθ/(n·1000)");
+  private static final Formula RADIAL_N = Formula.of("R1Rn", Unit.OHM, "R1 + Rn");
+  private static final Formula RING_N = Formula.of("R1Rn", Unit.OHM, "(R1 + Rn)/4");
+  private static final Formula SUM_N = Formula.of("R1Rn", Unit.OHM, "Rsum + R1Rn");
+  private static final Formula RADIAL_LINES = Formula.of("R1R1", Unit.OHM, "2·R1");
+  private static final Formula RING_LINES = Formula.of("R1R1", Unit.OHM, "2·R1/4");
+  private static final Formula SUM_LINES = Formula.of("R1R1", Unit.OHM, "Rsum + R1R1");
   private static final Formula RADIAL = Formula.of("R1R2", Unit.OHM, "R1 + R2");
   private static final Formula RING = Formula.of("R1R2", Unit.OHM, "(R1 + R2)/4");
   private static final Formula COLD = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2)/(n·1000)");
@@ -45,7 +51,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     LoopPart sum = null;
     for (Cable cable : Wiring.cables(circuit)) {
       LoopPart part = earth(cable, live, d);
-      sum = sum == null ? part : sum.plus(part, d);
+      sum = sum == null ? part : sum.plus(part, SUM, d);
     }
     return sum;
   }
@@ -55,7 +61,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     LoopPart sum = null;
     for (Cable cable : Wiring.cables(circuit)) {
       LoopPart part = neutral(cable, d);
-      sum = sum == null ? part : sum.plus(part, d);
+      sum = sum == null ? part : sum.plus(part, SUM_N, d);
     }
     return sum;
   }
@@ -85,8 +91,8 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     Figure factor = Temperature.factor(cable, d);
     Figure line = d.working().step(LINE, length, Resistance.line(cable, d), factor, count);
     Figure back = d.working().step(NEUTRAL, length, Resistance.neutral(cable, d), factor, count);
-    Figure hot = d.working().step(cable.ring() ? RING : RADIAL, line, back);
-    return new LoopPart(hot, hot, reactance(cable, length, count, d));
+    Figure hot = d.working().step(cable.ring() ? RING_N : RADIAL_N, line, back);
+    return new LoopPart(hot, hot, reactance(cable, length, count, d).as("Xn"));
   }
 
   /** The protective conductors alone, at operating temperature, Ω. */
@@ -113,18 +119,22 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
       Figure count = count(cable);
       Figure factor = Temperature.factor(cable, d);
       Figure line = d.working().step(LINE, length, Resistance.line(cable, d), factor, count);
-      Figure hot = d.working().step(cable.ring() ? RING : RADIAL, line, line.as("R2"));
+      Figure hot = d.working().step(cable.ring() ? RING_LINES : RADIAL_LINES, line);
       LoopPart part = new LoopPart(hot, hot, reactance(cable, length, count, d));
-      sum = sum == null ? part : sum.plus(part, d);
+      sum = sum == null ? part : sum.plus(part, SUM_LINES, d);
     }
     return sum;
   }
 
-  private LoopPart plus(LoopPart next, Dossier d) {
+  private LoopPart plus(LoopPart next, Formula sum, Dossier d) {
+    Figure both = d.working().step(sum, resistance.as("Rsum"), next.resistance);
+    boolean earth = cold != resistance;
     return new LoopPart(
-        d.working().step(SUM, resistance.as("Rsum"), next.resistance),
-        cold == resistance ? resistance : d.working().step(SUM_COLD, cold.as("Rsum"), next.cold),
-        d.working().step(SUM_X, reactance.as("Xsum"), next.reactance));
+        both,
+        earth ? d.working().step(SUM_COLD, cold.as("Rsum"), next.cold) : both,
+        d.working()
+            .step(SUM_X, reactance.as("Xsum"), next.reactance.as("X"))
+            .as(reactance.symbol()));
   }
 
   private static Figure count(Cable cable) {

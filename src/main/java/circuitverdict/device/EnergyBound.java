@@ -23,6 +23,10 @@ interface EnergyBound {
     return false;
   }
 
-  /** The greatest energy over the stretch as a figure, with its working. */
-  Figure explain(double from, double to, Dossier d);
+  /**
+   * The greatest energy over the stretch as a figure, with its working.
+   *
+   * @param end the current at the stretch's upper end, as the reader knows it
+   */
+  Figure explain(double from, double to, Figure end, Dossier d);
 }

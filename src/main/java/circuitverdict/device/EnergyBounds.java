@@ -71,7 +71,7 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
+    public Figure explain(double from, double to, Figure end, Dossier d) {
       Figure energy =
           new Figure(
               SYMBOL,
@@ -109,9 +109,14 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
-      Figure time = Figure.derived("t", band.latestS(inside(from, to)), Unit.SECOND);
-      return d.working().step(SQUARE, Figure.derived("I", to, Unit.AMPERE), time);
+    public Figure explain(double from, double to, Figure end, Dossier d) {
+      TripBand.Step step = band.at(inside(from, to));
+      boolean own = step.source() != null && step.source().number() == step.latestS();
+      Figure time =
+          own
+              ? Figure.of("t", step.source())
+              : Figure.derived("t", step.latestS(), Unit.SECOND);
+      return d.working().step(SQUARE, end.as("I"), time);
     }
   }
 
@@ -134,7 +139,7 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
+    public Figure explain(double from, double to, Figure end, Dossier d) {
       return d.working().look(energy.as(SYMBOL));
     }
   }
@@ -158,7 +163,7 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
+    public Figure explain(double from, double to, Figure end, Dossier d) {
       return d.working()
           .step(POINT, d.working().look(current.as("Ip")), Figure.derived("tp", timeS, Unit.SECOND));
     }
@@ -182,7 +187,7 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
+    public Figure explain(double from, double to, Figure end, Dossier d) {
       return Figure.of(SYMBOL, least);
     }
   }
@@ -205,8 +210,8 @@ final class EnergyBounds {
     }
 
     @Override
-    public Figure explain(double from, double to, Dossier d) {
-      return d.working().step(SQUARE, Figure.derived("I", to, Unit.AMPERE), time.as("t"));
+    public Figure explain(double from, double to, Figure end, Dossier d) {
+      return d.working().step(SQUARE, end.as("I"), time.as("t"));
     }
   }
 

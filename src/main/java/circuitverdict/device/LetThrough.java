@@ -102,8 +102,9 @@ public final class LetThrough {
   }
 
   /** The energy over a range of currents; where the ends are crossed, at the lower one. */
-  public Energy over(double fromA, double toA) {
-    double to = Math.max(fromA, toA);
+  public Energy over(Figure from, Figure upTo) {
+    double fromA = from.value();
+    double to = Math.max(fromA, upTo.value());
     double[] corners = corners(fromA, to);
     double greatest = -1;
     double least = 0;
@@ -125,8 +126,16 @@ public final class LetThrough {
     Figure most =
         deciding == null || Double.isInfinite(greatest)
             ? energy(Double.POSITIVE_INFINITY)
-            : deciding.explain(decidingFrom, decidingTo, d);
+            : deciding.explain(decidingFrom, decidingTo, end(decidingTo, from, upTo), d);
     return new Energy(energy(least), most, decidingTo);
+  }
+
+  /** The current at the upper end of the deciding stretch: one that the caller knows, or a corner. */
+  private static Figure end(double ampere, Figure from, Figure upTo) {
+    if (ampere == upTo.value()) {
+      return upTo;
+    }
+    return ampere == from.value() ? from : Figure.derived("I", ampere, Unit.AMPERE);
   }
 
   private EnergyBound tightest(double from, double to) {

@@ -22,8 +22,11 @@ public final class TripBand {
    * @param toA current up to which it holds, not included, A
    * @param earliestS earliest operating time, s
    * @param latestS latest operating time, s
+   * @param source value the latest time comes from; null where none does
    */
-  public record Step(double fromA, double toA, double earliestS, double latestS) {}
+  public record Step(double fromA, double toA, double earliestS, double latestS, Value source) {}
+
+  private static final double NEVER = Double.POSITIVE_INFINITY;
 
   private final List<Step> steps;
 
@@ -56,19 +59,17 @@ public final class TripBand {
     double trip = edition.constant("breaker-tests", "conventional-tripping").number() * in;
     double thermal = edition.constant("breaker-tests", "thermal-test").number() * in;
     double thermalEarliest = edition.constant("breaker-tests", "thermal-earliest").number();
-    double instantaneous = edition.constant("breaker-tests", "instantaneous").number();
+    Value instantaneous = edition.constant("breaker-tests", "instantaneous");
     double magneticLower = lower.number() * in;
     double magneticUpper = bands.at("upper", breaker.characteristic()).number() * in;
-    double thermalLatest = times.at("thermal-latest", in).number();
-    double hour = conventional.number();
-    double never = Double.POSITIVE_INFINITY;
+    Value thermalLatest = times.at("thermal-latest", in);
     return new Builder()
-        .until(hold, hour, never)
-        .until(trip, thermalEarliest, never)
-        .until(thermal, thermalEarliest, hour)
-        .until(magneticLower, instantaneous, thermalLatest)
+        .until(hold, conventional.number(), NEVER, null)
+        .until(trip, thermalEarliest, NEVER, null)
+        .until(thermal, thermalEarliest, conventional)
+        .until(magneticLower, instantaneous.number(), thermalLatest)
         .until(magneticUpper, 0, thermalLatest)
-        .until(never, 0, instantaneous)
+        .until(NEVER, 0, instantaneous)
         .build();
   }
 
@@ -79,22 +80,23 @@ public final class TripBand {
       return null;
     }
     double tolerance = edition.constant("adjustable-tests", "magnetic-tolerance").number();
-    double instantaneous = edition.constant("adjustable-tests", "instantaneous").number();
-    double hour = edition.table("adjustable-test-times").at("conventional", rated).number();
-    double never = Double.POSITIVE_INFINITY;
+    Value instantaneous = edition.constant("adjustable-tests", "instantaneous");
+    Value conventional = edition.table("adjustable-test-times").at("conventional", rated);
+    double hold = edition.constant("adjustable-tests", "conventional-non-tripping").number() * rated;
+    double trip = edition.constant("adjustable-tests", "conventional-tripping").number() * rated;
     Builder builder =
-        new Builder()
-            .until(edition.constant("adjustable-tests", "conventional-non-tripping").number() * rated, hour, never)
-            .until(edition.constant("adjustable-tests", "conventional-tripping").number() * rated, 0, never);
+        new Builder().until(hold, conventional.number(), NEVER, null).until(trip, 0, NEVER, null);
     double magnetic = magneticFrom(breaker, tolerance);
     Double shortTime = breaker.settings().shortTimeA();
     Double delay = breaker.settings().shortTimeDelayS();
     if (shortTime != null && delay != null && shortTime * (1 + tolerance) < magnetic) {
-      builder.until(shortTime * (1 + tolerance), 0, hour).until(magnetic, 0, delay + instantaneous);
+      builder
+          .until(shortTime * (1 + tolerance), 0, conventional)
+          .until(magnetic, 0, delay + instantaneous.number(), instantaneous);
     } else {
-      builder.until(magnetic, 0, hour);
+      builder.until(magnetic, 0, conventional);
     }
-    return builder.until(never, 0, instantaneous).build();
+    return builder.until(NEVER, 0, instantaneous).build();
   }
 
   /** Current from which the instantaneous release operates for certain; infinite where not stated. */
@@ -123,7 +125,8 @@ public final class TripBand {
     return at(currentA).latestS();
   }
 
-  private Step at(double currentA) {
+  /** The step that holds at a current. */
+  Step at(double currentA) {
     for (Step step : steps) {
       if (currentA < step.toA()) {
         return step;
@@ -136,9 +139,13 @@ public final class TripBand {
     private final List<Step> steps = new ArrayList<>(6);
     private double from;
 
-    Builder until(double to, double earliest, double latest) {
+    Builder until(double to, double earliest, Value latest) {
+      return until(to, earliest, latest.number(), latest);
+    }
+
+    Builder until(double to, double earliest, double latest, Value source) {
       if (to > from) {
-        steps.add(new Step(from, to, earliest, latest));
+        steps.add(new Step(from, to, earliest, latest, source));
         from = to;
       }
       return this;

@@ -33,7 +33,7 @@ public final class Working {
     double value = formula.evaluate(operands);
     Figure result = Figure.derived(formula.symbol(), value, formula.unit());
     if (steps != null && !Double.isNaN(value) && !Double.isInfinite(value)) {
-      steps.add(Step.of(result, formula, List.of(operands)));
+      add(Step.of(result, formula, List.of(operands)));
     }
     return result;
   }
@@ -41,9 +41,16 @@ public final class Working {
   /** Keeps a figure that was looked up or given as a step of its own. */
   public Figure look(Figure figure) {
     if (steps != null && figure.known() && !Double.isInfinite(figure.value())) {
-      steps.add(Step.of(figure, null, List.of(figure)));
+      add(Step.of(figure, null, List.of(figure)));
     }
     return figure;
+  }
+
+  /** What two comparisons need is worked out twice and told once. */
+  private void add(Step step) {
+    if (!steps.contains(step)) {
+      steps.add(step);
+    }
   }
 
   /** Whether steps are kept. */

@@ -14,25 +14,46 @@ import circuitverdict.quantity.Unit;
 /**
  * Loop impedance at the far end and the least fault current that follows from it (411.4.4, 434).
  *
+ * @param least the formula of its least current
  * @param supply the part up to the supply point, Ω
  * @param part the circuit's own part
  * @param impedance of the whole loop, Zs, Ω
  */
-public record FaultLoop(Figure supply, LoopPart part, Figure impedance) {
-  private static final Formula SUM = Formula.of("Zs", Unit.OHM, "Zdb + R1R2");
-  private static final Formula SUM_OF_MODULI = Formula.of("Zs", Unit.OHM, "Zdb + √(R1R2² + X²)");
-  private static final Formula PHASORS =
-      Formula.of("Zs", Unit.OHM, "√((√(Zdb² − Xdb²) + R1R2)² + (Xdb + X)²)");
-  private static final Formula LEAST = Formula.of("If,min", Unit.AMPERE, "Cmin·Uo/Zs");
+public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impedance) {
+  /** The formulas of a kind of loop, in its own symbols. */
+  private enum Kind {
+    EARTH("Zdb", "Xdb", "R1R2", "X", "Zs", "Ief,min"),
+    NEUTRAL("Zdb,n", "Xdb,n", "R1Rn", "Xn", "Zn", "Iln,min");
+
+    private final String reactance;
+    private final Formula sum;
+    private final Formula sumOfModuli;
+    private final Formula phasors;
+    private final Formula least;
+
+    Kind(String supply, String reactance, String r, String x, String loop, String current) {
+      this.reactance = reactance;
+      this.sum = Formula.of(loop, Unit.OHM, supply + " + " + r);
+      this.sumOfModuli = Formula.of(loop, Unit.OHM, supply + " + √(" + r + "² + " + x + "²)");
+      this.phasors =
+          Formula.of(
+              loop,
+              Unit.OHM,
+              "√((√(" + supply + "² − " + reactance + "²) + " + r + ")² + (" + reactance + " + " + x + ")²)");
+      this.least = Formula.of(current, Unit.AMPERE, "Cmin·Uo/" + loop);
+    }
+  }
+
   private static final Formula LEAST_BETWEEN_LINES =
-      Formula.of("If,min", Unit.AMPERE, "Cmin·√3·Uo/(2·Zdb + √(R1R2² + X²))");
+      Formula.of("Ill,min", Unit.AMPERE, "Cmin·√3·Uo/(2·Zdb + √(R1R1² + X²))");
 
   /** The earth fault loop. */
   public static FaultLoop earth(Circuit circuit, LiveConductors live, Dossier d) {
     Figure supply = SupplyLoop.earth(circuit, d);
     Figure reactance =
-        d.given("Xdb", circuit.supply().loopReactanceOhm(), Unit.OHM, At.LOOP_REACTANCE);
-    return of(supply, reactance, LoopPart.earth(circuit, live, d), d);
+        d.given(
+            Kind.EARTH.reactance, circuit.supply().loopReactanceOhm(), Unit.OHM, At.LOOP_REACTANCE);
+    return of(Kind.EARTH, supply, reactance, LoopPart.earth(circuit, live, d), d);
   }
 
   /** The line–neutral loop. */
@@ -40,28 +61,30 @@ public record FaultLoop(Figure supply, LoopPart part, Figure impedance) {
     Figure supply = SupplyLoop.neutral(circuit, d);
     Pointer at = At.NEUTRAL_LOOP_REACTANCE;
     Figure reactance =
-        d.given("Xdb", circuit.supply().lineToNeutralLoopReactanceOhm(), Unit.OHM, at);
-    return of(supply, reactance, LoopPart.neutral(circuit, d), d);
+        d.given(
+            Kind.NEUTRAL.reactance, circuit.supply().lineToNeutralLoopReactanceOhm(), Unit.OHM, at);
+    return of(Kind.NEUTRAL, supply, reactance, LoopPart.neutral(circuit, d), d);
   }
 
-  private static FaultLoop of(Figure supply, Figure supplyReactance, LoopPart part, Dossier d) {
+  private static FaultLoop of(
+      Kind kind, Figure supply, Figure supplyReactance, LoopPart part, Dossier d) {
     Figure impedance;
     if (supplyReactance.known()) {
       impedance =
-          d.working().step(PHASORS, supply, supplyReactance, part.resistance(), part.reactance());
+          d.working().step(kind.phasors, supply, supplyReactance, part.resistance(), part.reactance());
     } else if (part.reactance().value() == 0) {
-      impedance = d.working().step(SUM, supply, part.resistance());
+      impedance = d.working().step(kind.sum, supply, part.resistance());
     } else {
       impedance =
-          d.working().step(SUM_OF_MODULI, supply, part.resistance(), part.reactance());
+          d.working().step(kind.sumOfModuli, supply, part.resistance(), part.reactance());
     }
-    return new FaultLoop(supply, part, impedance);
+    return new FaultLoop(kind.least, supply, part, impedance);
   }
 
   /** Least fault current of the loop, A. */
   public Figure leastCurrent(Circuit circuit, Dossier d) {
     Figure factor = d.constant("Cmin", "voltage", "cmin");
-    return d.working().step(LEAST, factor, NominalVoltage.lineToEarth(circuit, d), impedance);
+    return d.working().step(least, factor, NominalVoltage.lineToEarth(circuit, d), impedance);
   }
 
   /**

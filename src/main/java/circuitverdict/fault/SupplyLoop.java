@@ -18,10 +18,12 @@ import circuitverdict.standard.Value;
  * beyond the origin, or on all of it where that part is not known.
  */
 public final class SupplyLoop {
-  private static final Formula WIDENED = Formula.of("Zdb", Unit.OHM, "Zm·(1 + u/100)");
-  private static final Formula ALL_COLD = Formula.of("Zdb", Unit.OHM, "Zm·Ch·(1 + u/100)");
+  private static final String EARTH = "Zdb";
+  private static final String NEUTRAL = "Zdb,n";
+  private static final Formula WIDENED = Formula.of(EARTH, Unit.OHM, "Zm·(1 + u/100)");
+  private static final Formula ALL_COLD = Formula.of(EARTH, Unit.OHM, "Zm·Chot·(1 + u/100)");
   private static final Formula PART_COLD =
-      Formula.of("Zdb", Unit.OHM, "(Ze + (Zm − Ze)·Ch)·(1 + u/100)");
+      Formula.of(EARTH, Unit.OHM, "(Ze + (Zm − Ze)·Chot)·(1 + u/100)");
 
   private SupplyLoop() {}
 
@@ -42,7 +44,7 @@ public final class SupplyLoop {
     Supply supply = circuit.supply();
     Double stated = supply.lineToNeutralLoopImpedanceOhm();
     if (stated != null) {
-      return hot(stated, At.NEUTRAL_LOOP, supply, null, d);
+      return hot(stated, At.NEUTRAL_LOOP, supply, null, d).as(NEUTRAL);
     }
     boolean tn = supply.earthing() != null && supply.earthing().tn();
     if (tn && atOrigin(supply, d) && d.allows(Allowance.TABLE_DEFAULTS)) {
@@ -50,10 +52,10 @@ public final class SupplyLoop {
       if (earth.known()) {
         d.assume(NoteCode.EARTH_LOOP_STANDS_IN, At.NEUTRAL_LOOP, earth);
       }
-      return earth;
+      return earth.as(NEUTRAL);
     }
     d.missing(At.NEUTRAL_LOOP);
-    return Figure.unknown("Zdb", Unit.OHM);
+    return Figure.unknown(NEUTRAL, Unit.OHM);
   }
 
   /** Whether the circuit is fed from the origin. A quotation without a loop impedance starts there. */
@@ -67,13 +69,13 @@ public final class SupplyLoop {
   private static Figure typical(Supply supply, Dossier d) {
     if (supply.earthing() == null || !atOrigin(supply, d) || !d.allows(Allowance.TYPICAL_VALUES)) {
       d.missing(supply.earthing() == null ? At.EARTHING : At.LOOP);
-      return Figure.unknown("Zdb", Unit.OHM);
+      return Figure.unknown(EARTH, Unit.OHM);
     }
     if (supply.point() == null) {
       d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
     }
     Value value = d.edition().constant("supply-typical", "loop/" + supply.earthing().word());
-    Figure loop = Figure.of("Zdb", value);
+    Figure loop = Figure.of(EARTH, value);
     d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);
     return d.working().look(loop);
   }
@@ -83,9 +85,9 @@ public final class SupplyLoop {
     Supply.Basis basis = supply.basis();
     if (basis == Supply.Basis.TYPICAL && !d.allows(Allowance.TYPICAL_VALUES)) {
       d.missing(At.BASIS);
-      return Figure.unknown("Zdb", Unit.OHM);
+      return Figure.unknown(EARTH, Unit.OHM);
     }
-    Figure stated = d.given("Zdb", ohm, Unit.OHM, at);
+    Figure stated = d.given(EARTH, ohm, Unit.OHM, at);
     if (basis == Supply.Basis.TYPICAL) {
       d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
     }
@@ -104,7 +106,7 @@ public final class SupplyLoop {
       d.assume(NoteCode.ASSUMED_BOARD, At.POINT);
     }
     d.remark(NoteCode.MEASURED_RAISED);
-    Figure factor = d.constant("Ch", "voltage", "cold-loop-correction");
+    Figure factor = d.constant("Chot", "voltage", "cold-loop-correction");
     if (origin == null) {
       return d.working().step(ALL_COLD, measured, factor, uncertainty);
     }

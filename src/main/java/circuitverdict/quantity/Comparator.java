@@ -33,8 +33,12 @@ public enum Comparator {
     return 100 * room / (limit == 0 ? Math.abs(actual) : Math.abs(limit));
   }
 
-  /** {@code a ≤ b}, figures within 1e-12 being equal; false for NaN. */
+  /** {@code a ≤ b}, figures within 1e-12 being equal; false for NaN, and for infinity against less. */
   public static boolean atMost(double a, double b) {
-    return a <= b || a - b <= BINARY_ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+    if (a <= b) {
+      return true;
+    }
+    double rounding = BINARY_ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+    return !Double.isInfinite(rounding) && a - b <= rounding;
   }
 }

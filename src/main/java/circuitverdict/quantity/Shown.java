@@ -31,21 +31,21 @@ public record Shown(String actual, String limit) {
       int order = a.compareTo(l);
       boolean shownHolds = comparator == Comparator.AT_MOST ? order <= 0 : order >= 0;
       if (shownHolds == holds) {
-        return new Shown(text(a), text(l));
+        return new Shown(text(a, unit), text(l, unit));
       }
     }
-    String same = text(trusted(limit));
+    String same = text(trusted(limit), unit);
     return new Shown(same, same);
   }
 
   /** A figure rounded down at its unit's usual decimals: for limits shown alone. */
   public static String down(double value, Unit unit) {
-    return text(rounded(value, unit.decimals(), RoundingMode.FLOOR));
+    return text(rounded(value, unit.decimals(), RoundingMode.FLOOR), unit);
   }
 
   /** A figure rounded up at its unit's usual decimals: for actual values shown alone. */
   public static String up(double value, Unit unit) {
-    return text(rounded(value, unit.decimals(), RoundingMode.CEILING));
+    return text(rounded(value, unit.decimals(), RoundingMode.CEILING), unit);
   }
 
   /** A figure to six significant digits, nearest: for substitutions, which decide nothing. */
@@ -68,7 +68,10 @@ public record Shown(String actual, String limit) {
     return new BigDecimal(value).round(TRUSTED);
   }
 
-  private static String text(BigDecimal value) {
-    return value.toPlainString();
+  private static String text(BigDecimal value, Unit unit) {
+    if (unit.keepsZeros() || value.signum() == 0) {
+      return value.toPlainString();
+    }
+    return value.stripTrailingZeros().toPlainString();
   }
 }

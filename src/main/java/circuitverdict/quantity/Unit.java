@@ -41,6 +41,11 @@ public enum Unit {
     this.decimals = decimals;
   }
 
+  /** Whether zeros at the end of the decimals are shown: where readers expect them. */
+  boolean keepsZeros() {
+    return this == OHM || this == PERCENT || this == VOLT;
+  }
+
   /** The unit's symbol as printed, {@code 1} for a pure number. */
   public String symbol() {
     return symbol;
