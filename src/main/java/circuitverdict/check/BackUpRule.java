@@ -7,6 +7,7 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.device.LetThrough;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -49,10 +50,41 @@ final class BackUpRule {
         return;
       }
     }
-    if (conditional(circuit, live, current, judgement, d)) {
+    if (limited(circuit, capacity, judgement, d)
+        || conditional(circuit, live, current, judgement, d)) {
       return;
     }
     judgement.compare("/device", current, Comparator.AT_MOST, capacity);
+  }
+
+  /**
+   * Whether a declared let-through of the pair decides: the device stands what its maker shows it to
+   * let through at its own capacity. Without that figure nothing says what it stands.
+   */
+  private static boolean limited(
+      Circuit circuit, Figure capacity, Judgement judgement, Dossier d) {
+    Double energy = EnergyEvidence.backUp(circuit);
+    if (energy == null) {
+      return false;
+    }
+    Figure through =
+        d.given(
+            "I²t", energy, Unit.AMPERE_SQUARED_SECOND, new Pointer("/backUp", "limitedLetThroughA2s"));
+    Figure stands = LetThrough.byMaker(circuit.device(), capacity, d);
+    if (!stands.known()) {
+      d.missing(
+          NoteCode.MAKER_DATA_NEEDED,
+          new Pointer(circuit.device().data().place(), "letThrough"),
+          capacity);
+      judgement.undetermined();
+      return true;
+    }
+    if (!Comparator.atMost(through.value(), stands.value())) {
+      return false;
+    }
+    d.remark(NoteCode.BACKED_UP);
+    judgement.compare("/device", through, Comparator.AT_MOST, stands);
+    return true;
   }
 
   /** Whether the conditional rating decides: holds, or would with what is not stated. */

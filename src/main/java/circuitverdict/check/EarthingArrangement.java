@@ -3,6 +3,7 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Load;
 import circuitverdict.circuit.Supply;
+import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import java.util.List;
@@ -60,8 +61,18 @@ public final class EarthingArrangement implements Check {
 
   private static Finding ownElectrode(Circuit circuit, Judgement judgement, Dossier d) {
     judgement.by("earthing-tt");
-    if (EarthFaultDisconnection.residual(circuit) != null) {
+    boolean residual = EarthFaultDisconnection.residual(circuit) != null;
+    Supply supply = circuit.supply();
+    boolean electrode =
+        supply.earthElectrodeResistanceOhm() != null || supply.loopImpedanceOhm() != null;
+    if (residual && (electrode || d.allows(Allowance.TYPICAL_VALUES))) {
       return judgement.concludeMet();
+    }
+    if (!electrode) {
+      d.missing(At.ELECTRODE);
+    }
+    if (residual) {
+      return judgement.undetermined().conclude();
     }
     d.missing(At.RESIDUAL_DEVICE);
     return judgement.undetermined().conclude();

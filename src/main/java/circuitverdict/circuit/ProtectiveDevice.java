@@ -10,26 +10,37 @@ public sealed interface ProtectiveDevice {
    * Circuit-breaker to IEC 60898-1, or RCBO to IEC 61009-1 where it has a residual function.
    *
    * @param data common data
-   * @param characteristic B, C or D; null where not stated
+   * @param characteristic B, C or D, or a letter whose limits are stated; null where not stated
    * @param energyClass energy limiting class 1 to 3; null where not stated
+   * @param multiples magnetic limits stated with the device; null where not stated
    */
-  record Breaker(DeviceData data, String characteristic, Integer energyClass)
+  record Breaker(
+      DeviceData data, String characteristic, Integer energyClass, Multiples multiples)
       implements ProtectiveDevice {}
+
+  /**
+   * Magnetic limits as multiples of In, tolerance included.
+   *
+   * @param lower lower limit; null where not stated
+   * @param upper upper limit; null where not stated
+   */
+  record Multiples(Double lower, Double upper) {
+    /** No limits stated. */
+    public static final Multiples NONE = new Multiples(null, null);
+  }
 
   /**
    * Circuit-breaker to IEC 60947-2.
    *
    * @param data common data
    * @param characteristic its letter, told for the record; its magnetic limits are never assumed
-   * @param magneticLower lower magnetic limit as a multiple of In; null where not stated
-   * @param magneticUpper upper magnetic limit as a multiple of In; null where not stated
+   * @param multiples magnetic limits stated with the device
    * @param settings its settings
    */
   record AdjustableBreaker(
       DeviceData data,
       String characteristic,
-      Double magneticLower,
-      Double magneticUpper,
+      Multiples multiples,
       Settings settings)
       implements ProtectiveDevice {}
 

@@ -40,7 +40,7 @@ final class AdjustableOperation {
       }
     }
     if (!best.known()) {
-      if (breaker.magneticUpper() == null && settings.instantaneousA() == null) {
+      if (breaker.multiples().upper() == null && settings.instantaneousA() == null) {
         d.missing(new Pointer(breaker.data().place() + "/settings", "instantaneousA"));
       } else if (instantaneous > timeS) {
         d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
@@ -53,12 +53,12 @@ final class AdjustableOperation {
     if (breaker.settings().instantaneousA() != null) {
       return ofSetting(breaker, breaker.settings().instantaneousA(), "instantaneousA", d);
     }
-    if (breaker.magneticUpper() == null) {
+    if (breaker.multiples().upper() == null) {
       return Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
     }
     String place = breaker.data().place();
     Figure multiple =
-        d.given("m", breaker.magneticUpper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
+        d.given("m", breaker.multiples().upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
     Figure rated =
         d.need("In", breaker.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
     return d.working().step(OF_MULTIPLE, multiple, rated);

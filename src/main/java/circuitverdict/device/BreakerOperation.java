@@ -12,7 +12,7 @@ import circuitverdict.standard.Value;
 /**
  * Ia of breakers to IEC 60898-1 and RCBOs to IEC 61009-1: the upper limit of the magnetic band (5, 10,
  * 20 In), at which test e promises less than 0.1 s. The same current serves longer times: for type D
- * at 5 s too, a lower one being unread.
+ * at 5 s too, a lower one being unread. Other letters count with the limit stated for the device.
  */
 final class BreakerOperation {
   private static final Formula IA = Formula.of(OperatingCurrent.SYMBOL, Unit.AMPERE, "m·In");
@@ -26,17 +26,23 @@ final class BreakerOperation {
     if (letter == null || !rated.known()) {
       return OperatingCurrent.unknown();
     }
-    Value upper = d.edition().table("magnetic-bands").at("upper", letter);
-    if (upper == null) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(place, "characteristic"));
+    MagneticBand band = MagneticBand.of(breaker, d.edition());
+    if (band == null) {
+      d.missing(new Pointer(place + "/magneticMultiples", "upper"));
       return OperatingCurrent.unknown();
     }
     if (timeS < d.edition().constant("breaker-tests", "instantaneous").number()) {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
       return OperatingCurrent.unknown();
     }
-    Figure current = d.working().step(IA, Figure.of("m", upper), rated);
-    return new OperatingCurrent(
-        current, d.edition().table("41.3").at("printed", letter, rated.value()), false);
+    Value tabled = d.edition().table("magnetic-bands").at("upper", letter);
+    boolean standard = tabled != null && tabled.number() == band.upper();
+    Figure multiple =
+        standard
+            ? Figure.of("m", tabled)
+            : d.given("m", band.upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
+    Figure current = d.working().step(IA, multiple, rated);
+    Value printed = d.edition().table("41.3").at("printed", letter, rated.value());
+    return new OperatingCurrent(current, standard ? printed : null, false);
   }
 }

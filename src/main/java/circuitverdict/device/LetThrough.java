@@ -78,6 +78,16 @@ public final class LetThrough {
     return letThrough;
   }
 
+  /** What the maker shows the device to let through at a current, A²s; unknown where he does not. */
+  public static Figure byMaker(ProtectiveDevice device, Figure current, Dossier d) {
+    EnergyBounds.Maker maker = new EnergyBounds.Maker(device);
+    boolean shown =
+        !device.data().letThrough().isEmpty() && maker.settles(current.value(), current.value());
+    return shown
+        ? maker.explain(current.value(), current.value(), current, d).as("I²t,Icn")
+        : Figure.unknown("I²t,Icn", Unit.AMPERE_SQUARED_SECOND);
+  }
+
   /** The same with a residual function that breaks earth faults within a time, up to a current. */
   public LetThrough withResidual(Figure timeS, Figure breaksA) {
     if (timeS.known() && breaksA.known()) {

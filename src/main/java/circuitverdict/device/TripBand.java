@@ -47,11 +47,10 @@ public final class TripBand {
 
   private static TripBand ofBreaker(Breaker breaker, Edition edition) {
     Double rated = breaker.data().ratedCurrentA();
-    Table bands = edition.table("magnetic-bands");
-    Value lower = breaker.characteristic() == null ? null : bands.at("lower", breaker.characteristic());
+    MagneticBand band = MagneticBand.of(breaker, edition);
     Table times = edition.table("breaker-test-times");
     Value conventional = rated == null ? null : times.at("conventional", rated);
-    if (lower == null || conventional == null) {
+    if (band == null || conventional == null) {
       return null;
     }
     double in = rated;
@@ -60,13 +59,14 @@ public final class TripBand {
     double thermal = edition.constant("breaker-tests", "thermal-test").number() * in;
     double thermalEarliest = edition.constant("breaker-tests", "thermal-earliest").number();
     Value instantaneous = edition.constant("breaker-tests", "instantaneous");
-    double magneticLower = lower.number() * in;
-    double magneticUpper = bands.at("upper", breaker.characteristic()).number() * in;
+    double magneticLower = band.lower() * in;
+    double magneticUpper = band.upper() * in;
     Value thermalLatest = times.at("thermal-latest", in);
     return new Builder()
         .until(hold, conventional.number(), NEVER, null)
         .until(trip, thermalEarliest, NEVER, null)
-        .until(thermal, thermalEarliest, conventional)
+        .until(Math.min(thermal, magneticLower), thermalEarliest, conventional)
+        .until(thermal, 0, conventional)
         .until(magneticLower, instantaneous.number(), thermalLatest)
         .until(magneticUpper, 0, thermalLatest)
         .until(NEVER, 0, instantaneous)
@@ -104,8 +104,8 @@ public final class TripBand {
     if (breaker.settings().instantaneousA() != null) {
       return breaker.settings().instantaneousA() * (1 + tolerance);
     }
-    if (breaker.magneticUpper() != null && breaker.data().ratedCurrentA() != null) {
-      return breaker.magneticUpper() * breaker.data().ratedCurrentA();
+    if (breaker.multiples().upper() != null && breaker.data().ratedCurrentA() != null) {
+      return breaker.multiples().upper() * breaker.data().ratedCurrentA();
     }
     return Double.POSITIVE_INFINITY;
   }

@@ -7,6 +7,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.Residual;
 import java.util.ArrayList;
@@ -32,7 +33,7 @@ public sealed interface Change {
     @Override
     public Circuit applyTo(Circuit circuit) {
       Breaker old = (Breaker) circuit.device();
-      return circuit.with(new Breaker(old.data(), letter, old.energyClass()));
+      return circuit.with(new Breaker(old.data(), letter, old.energyClass(), Multiples.NONE));
     }
 
     @Override
@@ -89,7 +90,7 @@ public sealed interface Change {
     @Override
     public Circuit applyTo(Circuit circuit) {
       Breaker old = (Breaker) circuit.device();
-      return circuit.with(new Breaker(old.data(), old.characteristic(), number));
+      return circuit.with(new Breaker(old.data(), old.characteristic(), number, old.multiples()));
     }
 
     @Override
@@ -241,7 +242,8 @@ public sealed interface Change {
 
     static ProtectiveDevice with(ProtectiveDevice old, DeviceData data) {
       if (old instanceof Breaker breaker) {
-        return new Breaker(data, breaker.characteristic(), breaker.energyClass());
+        return new Breaker(
+            data, breaker.characteristic(), breaker.energyClass(), breaker.multiples());
       }
       if (old instanceof Fuse fuse) {
         return new Fuse(data, fuse.utilizationCategory());
@@ -250,8 +252,7 @@ public sealed interface Change {
         return new AdjustableBreaker(
             data,
             breaker.characteristic(),
-            breaker.magneticLower(),
-            breaker.magneticUpper(),
+            breaker.multiples(),
             breaker.settings());
       }
       return old;

@@ -53,7 +53,11 @@ final class Changes {
 
   private List<Change> characteristics() {
     List<Change> changes = new ArrayList<>();
-    if (circuit.device() instanceof Breaker breaker && breaker.characteristic() != null) {
+    boolean listed =
+        circuit.device() instanceof Breaker each
+            && each.characteristic() != null
+            && edition.table("magnetic-bands").at("upper", each.characteristic()) != null;
+    if (listed && circuit.device() instanceof Breaker breaker) {
       List<Row> rows = edition.table("magnetic-bands").rows();
       for (int i = rows.size() - 1; i >= 0; i--) {
         String letter = rows.get(i).keys().get(0).text();

@@ -9,6 +9,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
 import java.util.ArrayList;
@@ -125,7 +126,7 @@ public final class DeviceSelection {
               new DeviceData(
                   "/device", null, "IEC 60898-1", rating.keys().get(0).to(),
                   capacity.keys().get(0).to(), null, poles, null, null, List.of());
-          series.add(new Breaker(data, band.keys().get(0).text(), 3));
+          series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }
       }
     }

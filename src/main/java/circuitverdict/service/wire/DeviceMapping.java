@@ -6,6 +6,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.circuit.ProtectiveDevice.Other;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.ProtectiveDevice.Settings;
@@ -31,7 +32,8 @@ public final class DeviceMapping {
     }
     return switch (data.standard()) {
       case "IEC 60898-1", "IEC 61009-1" ->
-          new Breaker(data, m.text("characteristic"), m.integer("energyClass"));
+          new Breaker(
+              data, m.text("characteristic"), m.integer("energyClass"), multiples(m));
       case "IEC 60947-2" -> adjustable(m, data);
       case "BS 88-2", "BS 88-3", "BS 3036", "BS 1361", "BS 1362" ->
           new Fuse(data, m.text("utilizationCategory"));
@@ -41,18 +43,21 @@ public final class DeviceMapping {
   }
 
   private static AdjustableBreaker adjustable(Members m, DeviceData data) {
-    Members multiples = m.object("magneticMultiples");
     Members settings = m.object("settings");
     return new AdjustableBreaker(
         data,
         m.text("characteristic"),
-        multiples.number("lower"),
-        multiples.number("upper"),
+        multiples(m),
         new Settings(
             settings.number("longTimeA"),
             settings.number("shortTimeA"),
             settings.number("shortTimeDelayS"),
             settings.number("instantaneousA")));
+  }
+
+  private static Multiples multiples(Members m) {
+    Members multiples = m.object("magneticMultiples");
+    return new Multiples(multiples.number("lower"), multiples.number("upper"));
   }
 
   private static DeviceData data(Members m) {
