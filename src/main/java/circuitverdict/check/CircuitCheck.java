@@ -4,6 +4,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared;
 import circuitverdict.explain.Working;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
@@ -43,16 +44,22 @@ public final class CircuitCheck {
   /** Some checks. */
   public static Result run(List<Check> checks, Circuit circuit, Edition edition, boolean explain) {
     List<Finding> findings = new ArrayList<>(checks.size());
+    Shared shared = new Shared();
     for (Check check : checks) {
-      findings.add(one(check, circuit, edition, explain));
+      findings.add(one(check, circuit, edition, explain, shared));
     }
     return Result.of(findings);
   }
 
   /** One check. */
   public static Finding one(Check check, Circuit circuit, Edition edition, boolean explain) {
+    return one(check, circuit, edition, explain, new Shared());
+  }
+
+  private static Finding one(
+      Check check, Circuit circuit, Edition edition, boolean explain, Shared shared) {
     Working working = explain ? Working.recording() : Working.silent();
-    Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working);
+    Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working, shared);
     Double frequency = circuit.supply().frequencyHz();
     if (frequency != null && frequency != edition.constant("voltage", "frequency").number()) {
       dossier.block(new Pointer("/supply", "frequencyHz"));

@@ -9,6 +9,7 @@ import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
@@ -43,6 +44,12 @@ public record Coordination(
 
   /** The coordination of one cable. */
   public static Coordination of(
+      Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
+    return d.once(
+        Topic.COORDINATION, cable, inner -> find(circuit, cable, live, design, rated, inner));
+  }
+
+  private static Coordination find(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();

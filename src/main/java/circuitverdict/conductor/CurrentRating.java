@@ -8,6 +8,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 
 /**
@@ -27,6 +28,11 @@ public record CurrentRating(
 
   /** The rating of one cable of a circuit. */
   public static CurrentRating of(Circuit circuit, Cable cable, LiveConductors live, Dossier d) {
+    return d.once(Topic.RATING, cable, inner -> find(circuit, cable, live, inner));
+  }
+
+  private static CurrentRating find(
+      Circuit circuit, Cable cable, LiveConductors live, Dossier d) {
     Figure tabulated = RatingTables.tabulated(cable, live, d);
     RatingFactors factors = new RatingFactors(cable, d);
     Figure ambient = d.working().look(factors.ambient());

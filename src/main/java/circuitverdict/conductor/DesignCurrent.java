@@ -11,6 +11,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 
 /**
@@ -30,6 +31,10 @@ public final class DesignCurrent {
 
   /** Ib of a circuit. */
   public static Figure of(Circuit circuit, LiveConductors live, Dossier d) {
+    return d.once(Topic.DESIGN_CURRENT, circuit, inner -> find(circuit, live, inner));
+  }
+
+  private static Figure find(Circuit circuit, LiveConductors live, Dossier d) {
     Load load = circuit.load();
     boolean powerStated = load.ratedPowerW() != null || !load.parts().isEmpty();
     boolean sockets = load.kind() == Load.Kind.SOCKET_OUTLETS || circuit.cable().ring();

@@ -7,6 +7,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
@@ -22,12 +23,14 @@ public final class HeatLimit {
 
   /** Of a line conductor. */
   public static Figure line(Cable cable, Dossier d) {
-    return live(cable, Wiring.lineCsa(cable, d), d);
+    return d.once(
+        Topic.HEAT_LIMIT_LINE, cable, inner -> live(cable, Wiring.lineCsa(cable, inner), inner));
   }
 
   /** Of the neutral. */
   public static Figure neutral(Cable cable, Dossier d) {
-    return live(cable, Wiring.neutralCsa(cable, d), d);
+    return d.once(
+        Topic.HEAT_LIMIT_NEUTRAL, cable, inner -> live(cable, Wiring.neutralCsa(cable, inner), inner));
   }
 
   private static Figure live(Cable cable, Figure size, Dossier d) {
@@ -43,6 +46,10 @@ public final class HeatLimit {
 
   /** Of the protective conductor; where armour and a core share the fault, of the better one alone. */
   public static Figure protective(Cable cable, Dossier d) {
+    return d.once(Topic.HEAT_LIMIT_PROTECTIVE, cable, inner -> findProtective(cable, inner));
+  }
+
+  private static Figure findProtective(Cable cable, Dossier d) {
     ProtectiveMeans means = ProtectiveConductors.means(cable, d);
     if (means == null) {
       return unknown();

@@ -7,6 +7,7 @@ import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Row;
@@ -49,7 +50,7 @@ public final class LetThrough {
       letThrough.bounds.add(new EnergyBounds.Maker(device));
     }
     double capacity = letThrough.capacityA();
-    TripBand band = TripBand.of(device, d.edition());
+    TripBand band = d.once(Topic.TRIP_BAND, device, inner -> TripBand.of(device, inner.edition()));
     if (band != null && capacity > 0) {
       letThrough.bounds.add(new EnergyBounds.Promised(
               band, capacity, d.edition().constant("adiabatic", "longest").number()));
@@ -211,7 +212,7 @@ public final class LetThrough {
 
   private void addClass(Breaker breaker, double rowA, double toA) {
     Value limit = classLimit(breaker, rowA, d);
-    TripBand band = TripBand.of(breaker, d.edition());
+    TripBand band = d.once(Topic.TRIP_BAND, breaker, inner -> TripBand.of(breaker, inner.edition()));
     if (limit != null && band != null) {
       double magnetic = band.steps().get(band.steps().size() - 1).fromA();
       bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, toA));

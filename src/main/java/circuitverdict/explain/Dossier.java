@@ -5,6 +5,7 @@ import circuitverdict.standard.Edition;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What one check gathers while it is evaluated: working, missing inputs, assumptions, remarks, and the
@@ -24,18 +25,66 @@ public final class Dossier {
   private final Edition edition;
   private final Allowance allowance;
   private final Working working;
-  private final List<Note> missing = new ArrayList<>(2);
-  private final List<Note> assumptions = new ArrayList<>(4);
-  private final List<Note> remarks = new ArrayList<>(2);
-  private final List<Pointer> typical = new ArrayList<>(0);
+  private final Shared shared;
+  private List<Note> missing = List.of();
+  private List<Note> assumptions = List.of();
+  private List<Note> remarks = List.of();
+  private List<Pointer> typical = List.of();
+  private List<Dossier> adopted = List.of();
   private Strength strength = Strength.RULE;
   private boolean blocked;
 
-  /** A dossier for one check of one circuit. */
+  /** A dossier for one check of one circuit that shares nothing with others. */
   public Dossier(Edition edition, Allowance allowance, Working working) {
+    this(edition, allowance, working, new Shared());
+  }
+
+  /** A dossier for one check of one circuit, with what the checks of a run have in common. */
+  public Dossier(Edition edition, Allowance allowance, Working working, Shared shared) {
     this.edition = edition;
     this.allowance = allowance;
     this.working = working;
+    this.shared = shared;
+  }
+
+  /**
+   * Evaluates what several checks need once, and takes over the steps and notes that came with it.
+   *
+   * @param about what it is about, compared by identity
+   */
+  @SuppressWarnings("unchecked")
+  public <T> T once(Shared.Topic topic, Object about, Function<Dossier, T> work) {
+    Shared.Memo memo = shared.find(topic, about);
+    if (memo == null) {
+      Dossier inner = new Dossier(edition, allowance, working.fresh(), shared);
+      memo = new Shared.Memo(topic, about, work.apply(inner), inner);
+      shared.keep(memo);
+    }
+    adopt(memo.dossier());
+    return (T) memo.value();
+  }
+
+  private void adopt(Dossier inner) {
+    if (adopted.contains(inner)) {
+      return;
+    }
+    adopted = with(adopted, inner);
+    inner.missing.forEach(note -> missing = with(missing, note));
+    inner.assumptions.forEach(note -> assumptions = with(assumptions, note));
+    inner.remarks.forEach(note -> remarks = with(remarks, note));
+    inner.typical.forEach(at -> typical = with(typical, at));
+    restsOn(inner.strength);
+    working.adopt(inner.working);
+  }
+
+  /** The list with one more, once; lists stay unallocated while nothing is in them. */
+  private static <T> List<T> with(List<T> list, T item) {
+    if (list.contains(item)) {
+      return list;
+    }
+    List<T> open = list.isEmpty() ? new ArrayList<>(4) : list;
+    open.add(item);
+    return open;
   }
 
   public Edition edition() {
@@ -86,7 +135,7 @@ public final class Dossier {
     Figure assumed = Figure.of(symbol, standIn);
     assume(code, at, assumed);
     if (least == Allowance.TYPICAL_VALUES) {
-      typical.add(at);
+      typical = with(typical, at);
     }
     return assumed;
   }
@@ -107,32 +156,23 @@ public final class Dossier {
 
   /** Notes that something is missing. */
   public void missing(NoteCode code, Pointer at, Figure... figures) {
-    Note note = new Note(code, at, List.of(figures));
-    if (!missing.contains(note)) {
-      missing.add(note);
-    }
+    missing = with(missing, new Note(code, at, List.of(figures)));
   }
 
   /** Notes an assumption. */
   public void assume(NoteCode code, Pointer at, Figure... figures) {
-    Note note = new Note(code, at, List.of(figures));
-    if (!assumptions.contains(note)) {
-      assumptions.add(note);
-    }
+    assumptions = with(assumptions, new Note(code, at, List.of(figures)));
   }
 
   /** Notes an assumption of a typical value: it can carry a compliance, never a failure. */
   public void assumeTypical(NoteCode code, Pointer at, Figure... figures) {
     assume(code, at, figures);
-    typical.add(at);
+    typical = with(typical, at);
   }
 
   /** Notes a remark. */
   public void remark(NoteCode code, Figure... figures) {
-    Note note = Note.of(code, figures);
-    if (!remarks.contains(note)) {
-      remarks.add(note);
-    }
+    remarks = with(remarks, Note.of(code, figures));
   }
 
   /** Notes that the tables do not speak of this circuit at all: no verdict may rest on them. */

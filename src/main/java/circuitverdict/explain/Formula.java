@@ -2,6 +2,7 @@ package circuitverdict.explain;
 
 import circuitverdict.quantity.Shown;
 import circuitverdict.quantity.Unit;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,12 +15,14 @@ public final class Formula {
   private final Unit unit;
   private final String text;
   private final Expression.Compiled compiled;
+  private final List<Piece> pieces;
 
   private Formula(String symbol, Unit unit, String text) {
     this.symbol = symbol;
     this.unit = unit;
     this.text = text;
     this.compiled = Expression.compile(text);
+    this.pieces = pieces(text, compiled.names());
   }
 
   /**
@@ -66,32 +69,51 @@ public final class Formula {
 
   /** The formula with the operands' figures in place of their symbols. */
   String substituted(List<Figure> figures) {
-    StringBuilder out = new StringBuilder();
-    int at = 0;
-    while (at < text.length()) {
-      int end = nameEnd(at);
-      if (end == at) {
-        out.append(text.charAt(at++));
-        continue;
-      }
-      int index = compiled.names().indexOf(text.substring(at, end));
-      out.append(index < 0 ? text.substring(at, end) : Shown.plain(figures.get(index).value()));
-      at = end;
+    StringBuilder out = new StringBuilder(text.length() + 32);
+    for (Piece piece : pieces) {
+      out.append(
+          piece.operand() < 0 ? piece.text() : Shown.plain(figures.get(piece.operand()).value()));
     }
     return out.toString();
   }
 
-  private int nameEnd(int from) {
+  /** A stretch of the text: an operand's symbol, or what stands between. */
+  private record Piece(String text, int operand) {}
+
+  private static List<Piece> pieces(String text, List<String> names) {
+    List<Piece> pieces = new ArrayList<>();
+    StringBuilder between = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int end = nameEnd(text, at);
+      int operand = end == at ? -1 : names.indexOf(text.substring(at, end));
+      if (operand < 0) {
+        int next = Math.max(end, at + 1);
+        between.append(text, at, next);
+        at = next;
+        continue;
+      }
+      pieces.add(new Piece(between.toString(), -1));
+      between.setLength(0);
+      pieces.add(new Piece(names.get(operand), operand));
+      at = end;
+    }
+    pieces.add(new Piece(between.toString(), -1));
+    return pieces;
+  }
+
+  private static int nameEnd(String text, int from) {
     int end = from;
-    while (end < text.length() && inName(end)) {
+    while (end < text.length() && inName(text, end)) {
       end++;
     }
     return end;
   }
 
-  private boolean inName(int at) {
+  private static boolean inName(String text, int at) {
     char c = text.charAt(at);
-    boolean comma = c == ',' && at + 1 < text.length() && Character.isLetterOrDigit(text.charAt(at + 1));
+    boolean comma =
+        c == ',' && at + 1 < text.length() && Character.isLetterOrDigit(text.charAt(at + 1));
     return Character.isLetterOrDigit(c) || c == '.' || c == '_' || comma;
   }
 }

@@ -53,6 +53,18 @@ public final class Working {
     }
   }
 
+  /** Another working that keeps as much as this one. */
+  Working fresh() {
+    return steps == null ? this : recording();
+  }
+
+  /** Takes over the steps of another working. */
+  void adopt(Working other) {
+    if (steps != null && other != this) {
+      other.steps.forEach(this::add);
+    }
+  }
+
   /** Whether steps are kept. */
   public boolean records() {
     return steps != null;

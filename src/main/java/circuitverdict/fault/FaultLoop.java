@@ -9,6 +9,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 
 /**
@@ -49,6 +50,10 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
 
   /** The earth fault loop. */
   public static FaultLoop earth(Circuit circuit, LiveConductors live, Dossier d) {
+    return d.once(Topic.EARTH_LOOP, circuit, inner -> findEarth(circuit, live, inner));
+  }
+
+  private static FaultLoop findEarth(Circuit circuit, LiveConductors live, Dossier d) {
     Figure supply = SupplyLoop.earth(circuit, d);
     Figure reactance =
         d.given(
@@ -58,6 +63,10 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
 
   /** The line–neutral loop. */
   public static FaultLoop neutral(Circuit circuit, Dossier d) {
+    return d.once(Topic.NEUTRAL_LOOP, circuit, inner -> findNeutral(circuit, inner));
+  }
+
+  private static FaultLoop findNeutral(Circuit circuit, Dossier d) {
     Figure supply = SupplyLoop.neutral(circuit, d);
     Pointer at = At.NEUTRAL_LOOP_REACTANCE;
     Figure reactance =
@@ -83,6 +92,12 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
 
   /** Least fault current of the loop, A. */
   public Figure leastCurrent(Circuit circuit, Dossier d) {
+    boolean earth = least == Kind.EARTH.least;
+    Topic topic = earth ? Topic.LEAST_EARTH_CURRENT : Topic.LEAST_NEUTRAL_CURRENT;
+    return d.once(topic, circuit, inner -> findLeast(circuit, inner));
+  }
+
+  private Figure findLeast(Circuit circuit, Dossier d) {
     Figure factor = d.constant("Cmin", "voltage", "cmin");
     return d.working().step(least, factor, NominalVoltage.lineToEarth(circuit, d), impedance);
   }
@@ -92,6 +107,11 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
    * than that of its whole earth loop, which stands for it.
    */
   public static Figure leastBetweenLines(Circuit circuit, Dossier d) {
+    return d.once(
+        Topic.LEAST_CURRENT_BETWEEN_LINES, circuit, inner -> findBetweenLines(circuit, inner));
+  }
+
+  private static Figure findBetweenLines(Circuit circuit, Dossier d) {
     Figure supply = SupplyLoop.earth(circuit, d);
     LoopPart part = LoopPart.lines(circuit, d);
     Figure factor = d.constant("Cmin", "voltage", "cmin");

@@ -20,9 +20,19 @@ public record Shown(String actual, String limit) {
   private static final MathContext READABLE = new MathContext(6, RoundingMode.HALF_EVEN);
   private static final int MOST_DECIMALS = 12;
 
+  /** Scaled figures below this keep all their trusted digits in a double and a long. */
+  private static final double USUAL = 1e11;
+
+  /** What the twelve trusted digits leave of a figure, relative. */
+  private static final double NOISE = 5e-12;
+
   /** Texts of a comparison, consistent with whether it holds. */
   public static Shown of(double actual, Comparator comparator, double limit, Unit unit) {
     boolean holds = comparator.holds(actual, limit);
+    Shown usual = usual(actual, comparator, limit, unit, holds);
+    if (usual != null) {
+      return usual;
+    }
     RoundingMode up = comparator == Comparator.AT_MOST ? RoundingMode.CEILING : RoundingMode.FLOOR;
     RoundingMode down = comparator == Comparator.AT_MOST ? RoundingMode.FLOOR : RoundingMode.CEILING;
     for (int decimals = unit.decimals(); decimals <= MOST_DECIMALS; decimals++) {
@@ -36,6 +46,39 @@ public record Shown(String actual, String limit) {
     }
     String same = text(trusted(limit), unit);
     return new Shown(same, same);
+  }
+
+  /**
+   * The usual case without the weight of arbitrary precision: figures of usual size that the unit's
+   * own decimals tell apart. Null where it is not the usual case.
+   */
+  private static Shown usual(
+      double actual, Comparator comparator, double limit, Unit unit, boolean holds) {
+    double scale = TENS[unit.decimals()];
+    double a = Math.abs(actual) * scale;
+    double l = Math.abs(limit) * scale;
+    if (!(actual >= 0 && limit >= 0 && a < USUAL && l < USUAL)) {
+      return null;
+    }
+    boolean atMost = comparator == Comparator.AT_MOST;
+    long shownActual = atMost ? up(a) : down(a);
+    long shownLimit = atMost ? down(l) : up(l);
+    boolean shownHolds = atMost ? shownActual <= shownLimit : shownActual >= shownLimit;
+    return shownHolds == holds ? new Shown(text(shownActual, unit), text(shownLimit, unit)) : null;
+  }
+
+  private static long up(double scaled) {
+    long nearest = Math.round(scaled);
+    return Math.abs(scaled - nearest) <= NOISE * scaled ? nearest : (long) Math.ceil(scaled);
+  }
+
+  private static long down(double scaled) {
+    long nearest = Math.round(scaled);
+    return Math.abs(scaled - nearest) <= NOISE * scaled ? nearest : (long) Math.floor(scaled);
+  }
+
+  private static String text(long scaled, Unit unit) {
+    return decimal(scaled, unit.decimals(), unit.keepsZeros() && scaled != 0);
   }
 
   /** A figure rounded down at its unit's usual decimals: for limits shown alone. */
@@ -53,12 +96,51 @@ public record Shown(String actual, String limit) {
     if (Double.isInfinite(value)) {
       return value > 0 ? "∞" : "−∞";
     }
-    if (value == Math.rint(value) && Math.abs(value) < 1e6) {
+    double size = Math.abs(value);
+    if (value == Math.rint(value) && size < 1e15) {
       return Long.toString((long) value);
     }
-    BigDecimal rounded = new BigDecimal(value).round(READABLE).stripTrailingZeros();
-    return rounded.toPlainString();
+    if (size < 1e-3 || size >= 1e6) {
+      return new BigDecimal(value).round(READABLE).stripTrailingZeros().toPlainString();
+    }
+    return plainDecimal(value, size);
   }
+
+  /** The same for the usual sizes, without the weight of arbitrary precision. */
+  private static String plainDecimal(double value, double size) {
+    int decimals = 5;
+    for (double bound = 10; size >= bound; bound *= 10) {
+      decimals--;
+    }
+    for (double bound = 1; size < bound && decimals < 8; bound /= 10) {
+      decimals++;
+    }
+    String text = decimal(Math.round(size * TENS[decimals]), decimals, false);
+    return value < 0 ? "-" + text : text;
+  }
+
+  /** A whole number of the last decimal as text. */
+  private static String decimal(long scaled, int decimals, boolean keepZeros) {
+    long digits = scaled;
+    int left = decimals;
+    while (!keepZeros && left > 0 && digits % 10 == 0) {
+      digits /= 10;
+      left--;
+    }
+    if (left == 0) {
+      return Long.toString(digits);
+    }
+    long whole = digits / (long) TENS[left];
+    String fraction = Long.toString(digits - whole * (long) TENS[left]);
+    return new StringBuilder(16)
+        .append(whole)
+        .append('.')
+        .append("00000000", 0, left - fraction.length())
+        .append(fraction)
+        .toString();
+  }
+
+  private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
 
   private static BigDecimal rounded(double value, int decimals, RoundingMode mode) {
     return trusted(value).setScale(decimals, mode);

@@ -21,6 +21,7 @@ public final class Table {
   private final List<Column> columns;
   private final List<Row> rows;
   private final Map<String, Integer> columnIndex = new HashMap<>();
+  private final RowIndex index;
 
   /**
    * A column of values.
@@ -48,6 +49,7 @@ public final class Table {
     this.keys = List.copyOf(keys);
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
+    this.index = new RowIndex(this.rows);
     for (int i = 0; i < columns.size(); i++) {
       columnIndex.put(columns.get(i).name(), i);
     }
@@ -92,119 +94,70 @@ public final class Table {
 
   /** Value of the row whose only key is this word; null where there is none. */
   public Value at(String column, String key) {
-    for (Row row : rows) {
-      if (row.keys().get(0).covers(key)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(key), column);
   }
 
   /** Value of the row whose only key is or covers this number; null where there is none. */
   public Value at(String column, double key) {
-    for (Row row : rows) {
-      if (row.keys().get(0).covers(key)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(key), column);
   }
 
   /** Value of the row with these two keys; null where there is none. */
   public Value at(String column, String first, double second) {
-    for (Row row : rows) {
-      if (row.keys().get(0).covers(first) && row.keys().get(1).covers(second)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second), column);
   }
 
   /** Value of the row with these two words; null where there is none. */
   public Value at(String column, String first, String second) {
-    for (Row row : rows) {
-      if (row.keys().get(0).covers(first) && row.keys().get(1).covers(second)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second), column);
   }
 
   /** Value of the row with these two numbers; null where there is none. */
   public Value at(String column, double first, double second) {
-    for (Row row : rows) {
-      if (row.keys().get(0).covers(first) && row.keys().get(1).covers(second)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second), column);
   }
 
   /** Value of the row with these three numbers; null where there is none. */
   public Value at(String column, double first, double second, double third) {
-    for (Row row : rows) {
-      List<Row.Key> k = row.keys();
-      if (k.get(0).covers(first) && k.get(1).covers(second) && k.get(2).covers(third)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second, third), column);
   }
 
   /** Value of the row with these two words and number; null where there is none. */
   public Value at(String column, String first, String second, double third) {
-    for (Row row : rows) {
-      List<Row.Key> k = row.keys();
-      if (k.get(0).covers(first) && k.get(1).covers(second) && k.get(2).covers(third)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second, third), column);
   }
 
   /** Value of the row with these three words and number; null where there is none. */
   public Value at(String column, String first, String second, String third, double fourth) {
-    for (Row row : rows) {
-      List<Row.Key> k = row.keys();
-      if (k.get(0).covers(first)
-          && k.get(1).covers(second)
-          && k.get(2).covers(third)
-          && k.get(3).covers(fourth)) {
-        return cell(row, column);
-      }
-    }
-    return null;
+    return cell(index.find(first, second, third, fourth), column);
   }
 
   /** Value of the row with the least exact key not below this number; null beyond the table. */
   public Value atOrAbove(String column, double key) {
-    Row best = null;
-    for (Row row : rows) {
-      double at = row.keys().get(0).to();
-      if (at >= key && cell(row, column) != null && (best == null || at < best.keys().get(0).to())) {
-        best = row;
-      }
-    }
-    return best == null ? null : cell(best, column);
+    return atOrAbove(column, index.all(), 0, key);
   }
 
   /** As {@link #atOrAbove(String, double)} among the rows with this word as first key. */
   public Value atOrAbove(String column, String first, double second) {
-    Row best = null;
-    for (Row row : rows) {
-      double at = row.keys().get(row.keys().size() - 1).to();
-      if (row.keys().get(0).covers(first)
-          && at >= second
-          && cell(row, column) != null
-          && (best == null || at < best.keys().get(1).to())) {
-        best = row;
+    return atOrAbove(column, index.group(first), 1, second);
+  }
+
+  private Value atOrAbove(String column, Row[] among, int position, double key) {
+    Value best = null;
+    double bestAt = Double.POSITIVE_INFINITY;
+    for (Row row : among) {
+      double at = row.keys().get(position).to();
+      Value value = at >= key && at < bestAt ? cell(row, column) : null;
+      if (value != null) {
+        best = value;
+        bestAt = at;
       }
     }
-    return best == null ? null : cell(best, column);
+    return best;
   }
 
   private Value cell(Row row, String column) {
-    Integer index = columnIndex.get(column);
-    return index == null ? null : row.values().get(index);
+    Integer position = row == null ? null : columnIndex.get(column);
+    return position == null ? null : row.values().get(position);
   }
 }

@@ -9,6 +9,7 @@ import circuitverdict.standard.Citation;
 import circuitverdict.standard.Source;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -18,7 +19,8 @@ import java.util.Set;
 
 /** The parts that all answers share, written one after the other: notes, steps, citations, figures. */
 public final class Json {
-  private static final JsonFactory FACTORY = new JsonFactory();
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
   private static final int USUAL_SIZE = 16_384;
 
   /** Writes one answer. */
@@ -123,24 +125,39 @@ public final class Json {
 
   /** Each source once, in the order of the figures; earlier steps are named by their symbol. */
   private static void sources(JsonGenerator json, List<Figure> figures) throws IOException {
-    Set<Object> written = new LinkedHashSet<>();
     boolean open = false;
-    for (Figure figure : figures) {
-      Source source = figure.source();
-      Object identity = source instanceof Figure.Derived ? figure.symbol() : source;
-      boolean unit = source instanceof Figure.Derived && figure.value() == Math.rint(figure.value()) && Math.abs(figure.value()) <= 1;
-      if (unit || !written.add(identity)) {
+    for (int i = 0; i < figures.size(); i++) {
+      Figure figure = figures.get(i);
+      if (neutral(figure) || toldBefore(figures, i)) {
         continue;
       }
       if (!open) {
         json.writeArrayFieldStart("sources");
         open = true;
       }
-      source(json, source, figure.symbol());
+      source(json, figure.source(), figure.symbol());
     }
     if (open) {
       json.writeEndArray();
     }
+  }
+
+  /** A factor of one, or nothing, that stands for what is not there has no source. */
+  private static boolean neutral(Figure figure) {
+    boolean unit = figure.value() == 0 || figure.value() == 1;
+    return figure.source() instanceof Figure.Derived && unit;
+  }
+
+  private static boolean toldBefore(List<Figure> figures, int index) {
+    Figure figure = figures.get(index);
+    for (int i = 0; i < index; i++) {
+      Figure other = figures.get(i);
+      boolean derived = figure.source() instanceof Figure.Derived;
+      if (derived ? other.symbol().equals(figure.symbol()) : other.source().equals(figure.source())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void source(JsonGenerator json, Source source, String symbol) throws IOException {

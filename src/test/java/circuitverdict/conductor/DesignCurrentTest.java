@@ -1,0 +1,166 @@
+package circuitverdict.conductor;
+
+import static circuitverdict.support.Facts.assumptions;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.step;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.check.CheckName;
+import circuitverdict.check.Finding;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Ib as stated, from power at the load's own voltage, or as a charging point declares it. */
+class DesignCurrentTest {
+  private static final CheckName CHECK = CheckName.OVERLOAD_PROTECTION;
+  private static final double EXACT = 1e-9;
+
+  /** Worked examples E01 and E02: P/U on one phase; E03: P/(√3·U) on three. */
+  @ParameterizedTest
+  @CsvSource({
+    "5000, '[\"L1\", \"N\"]', 21.73913043478261",
+    "6000, '[\"L1\", \"N\"]', 26.08695652173913",
+    "16000, '[\"L1\", \"L2\", \"L3\"]', 23.094010767585033",
+    "16000, '[\"L1\", \"L2\"]', 40"
+  })
+  void powerGivesTheCurrent(double watts, String live, double current) {
+    Finding found = power(watts).withJson("/liveConductors", live).finding(CHECK);
+    assertEquals(current, found.comparisons().get(0).actual().value(), EXACT);
+  }
+
+  /** Power to current at the load's own rated voltage: 6 000 W at 240 V draw 25 A. */
+  @Test
+  void ownRatedVoltageCounts() {
+    assertEquals(25, ib(power(6000).with("/load/ratedVoltageV", 240)), EXACT);
+  }
+
+  /** 2·3 000 W·0.5/(230·0.8) = 16.3 A. */
+  @Test
+  void countDiversityAndPowerFactorCount() {
+    Scenario load =
+        power(3000)
+            .with("/load/count", 2)
+            .with("/load/diversityFactor", 0.5)
+            .with("/load/powerFactor", 0.8);
+    assertEquals(3000 / (230 * 0.8), ib(load), EXACT);
+  }
+
+  /** 2 300 W/(230·0.8·0.5) = 25 A: a motor's power is that of its shaft. */
+  @Test
+  void motorNeedsItsEfficiency() {
+    Scenario motor = power(2300).with("/load/kind", "motor").with("/load/powerFactor", 0.8);
+    open(motor.finding(CHECK), "/load/efficiencyPercent");
+    assertEquals(25, ib(motor.with("/load/efficiencyPercent", 50)), EXACT);
+    assertEquals(
+        12.5, ib(power(2300).with("/load/powerFactor", 0.8)), EXACT, "others' power is drawn");
+  }
+
+  /** Unity by the kind of load in a design only; of other kinds it is asked for. */
+  @ParameterizedTest
+  @CsvSource({
+    "resistive, design, true",
+    "filament, design, true",
+    "resistive, sign-off, false",
+    "led, design, false"
+  })
+  void powerFactorIsAssumedForResistiveLoadsInADesign(String kind, String stage, boolean assumed) {
+    Finding found =
+        power(2300)
+            .with("/load/kind", kind)
+            .with("/stage", stage)
+            .without("/load/powerFactor")
+            .finding(CHECK);
+    assertEquals(assumed, assumptions(found).contains(NoteCode.ASSUMED_UNITY_POWER_FACTOR));
+    if (assumed) {
+      assertEquals(10, found.comparisons().get(0).actual().value(), EXACT);
+    } else {
+      open(found, "/load/powerFactor");
+    }
+  }
+
+  /** A charging point by its declared current: 7 400 W would give 32.2 A where 32 A is declared. */
+  @Test
+  void chargingPointIsTakenByItsDeclaredCurrent() {
+    Scenario point = power(7400).with("/load/kind", "vehicle-charging");
+    assertEquals(32, ib(point.with("/load/ratedCurrentA", 32)), EXACT);
+    open(point.finding(CHECK), "/load/designCurrentA");
+    assertEquals(
+        30, ib(point.with("/load/ratedCurrentA", 32).with("/load/designCurrentA", 30)), EXACT);
+  }
+
+  /** 0.8·(10 A + 2 300 W/230 V) = 16 A. */
+  @Test
+  void partsAreSummedAndShared() {
+    Scenario mixed =
+        power(1)
+            .without("/load/ratedPowerW")
+            .with("/load/diversityFactor", 0.8)
+            .withJson(
+                "/load/parts",
+                """
+                [{"designCurrentA": 10},
+                 {"kind": "resistive", "ratedPowerW": 2300, "powerFactor": 1}]
+                """);
+    assertEquals(16, ib(mixed), EXACT);
+    assertEquals(20, ib(mixed.without("/load/diversityFactor")), EXACT);
+  }
+
+  @Test
+  void partWithoutCurrentIsNamed() {
+    Scenario mixed =
+        power(1)
+            .without("/load/ratedPowerW")
+            .withJson("/load/parts", "[{\"designCurrentA\": 10}, {\"kind\": \"led\"}]");
+    open(mixed.finding(CHECK), "/load/parts/1/designCurrentA");
+  }
+
+  @Test
+  void loadWithoutCurrentOrPowerIsAskedFor() {
+    open(Scenario.oven().without("/load/designCurrentA").finding(CHECK), "/load/designCurrentA");
+    open(Scenario.oven().without("/load").finding(CHECK), "/load/designCurrentA");
+  }
+
+  /** A stated load of a socket circuit is taken; only without one Ib := In. */
+  @Test
+  void socketsWithStatedPowerAreTakenByIt() {
+    Finding found = power(2300).with("/load/kind", "socket-outlets").finding(CHECK);
+    assertEquals(10, found.comparisons().get(0).actual().value(), EXACT);
+    assertFalse(assumptions(found).contains(NoteCode.DESIGN_CURRENT_IS_RATING));
+    Finding none = sockets().finding(CHECK);
+    assertTrue(assumptions(none).contains(NoteCode.DESIGN_CURRENT_IS_RATING));
+    open(sockets().without("/device/ratedCurrentA").finding(CHECK), "/device/ratedCurrentA");
+    assertFalse(
+        assumptions(sockets().without("/device/ratedCurrentA").finding(CHECK))
+            .contains(NoteCode.DESIGN_CURRENT_IS_RATING));
+  }
+
+  @Test
+  void socketsWithoutADeviceNeedTheirCurrent() {
+    open(sockets().without("/device").finding(CheckName.VOLTAGE_DROP), "/load/designCurrentA");
+  }
+
+  @Test
+  void withoutLiveConductorsPowerGivesNoCurrent() {
+    open(power(2300).without("/liveConductors").finding(CHECK), "/liveConductors");
+  }
+
+  private static Scenario sockets() {
+    return power(1).without("/load/ratedPowerW").with("/load/kind", "socket-outlets");
+  }
+
+  private static Scenario power(double watts) {
+    return Scenario.oven().without("/load/designCurrentA").with("/load/ratedPowerW", watts);
+  }
+
+  private static double ib(Scenario scenario) {
+    Finding found = scenario.finding(CHECK);
+    double compared = found.comparisons().get(0).actual().value();
+    assertEquals(compared, step("Ib", found), EXACT);
+    return compared;
+  }
+}
