@@ -15,6 +15,8 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 import java.util.Set;
 
 /**
@@ -91,7 +93,7 @@ final class BackUpRule {
   private static boolean conditional(
       Circuit circuit, LiveConductors live, Figure current, Judgement judgement, Dossier d) {
     Assembly assembly = circuit.assembly();
-    Figure greatest = d.constant("Icc", "assembly-conditional", "greatest-current");
+    Figure greatest = d.constant("Icc", Constant.ASSEMBLY_CONDITIONAL_GREATEST_CURRENT);
     if (!"IEC 61439-3".equals(assembly.standard())
         || assembly.conditionalRatingA() == null
         || Boolean.FALSE.equals(assembly.deviceDeclared())
@@ -113,7 +115,7 @@ final class BackUpRule {
     if (Boolean.FALSE.equals(singlePhase) || Boolean.FALSE.equals(fused)) {
       return false;
     }
-    judgement.by("conditional-rating");
+    judgement.by(Clause.CONDITIONAL_RATING);
     if (singlePhase == null || fused == null || assembly.deviceDeclared() == null) {
       note(singlePhase, fused, assembly, circuit, d);
       judgement.undetermined();
@@ -142,7 +144,7 @@ final class BackUpRule {
     if (phases == null) {
       return live != null && live.lines() > 1 ? Boolean.FALSE : null;
     }
-    double nominal = d.edition().constant("voltage", "nominal-line-to-earth").number();
+    double nominal = d.edition().constant(Constant.NOMINAL_LINE_TO_EARTH).number();
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
     if (phases != 1 || voltage.known() && voltage.value() != nominal) {
       return false;
@@ -162,7 +164,7 @@ final class BackUpRule {
     if (upstream.data().ratedCurrentA() == null) {
       return null;
     }
-    double most = d.edition().constant("assembly-conditional", "greatest-fuse").number();
+    double most = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
     if (assembly.maximumUpstreamFuseA() != null) {
       most = Math.min(most, assembly.maximumUpstreamFuseA());
     }

@@ -11,6 +11,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.standard.Clause;
 
 /**
  * Breaking capacity (434.5.1, 536.4.201): the greatest current where the device sits against Icn or
@@ -26,7 +27,7 @@ public final class BreakingCapacityCheck implements Check {
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
-        new Judgement(name(), circuit, d, "/device").by("breaking-capacity");
+        new Judgement(name(), circuit, d, "/device").by(Clause.BREAKING_CAPACITY);
     ProtectiveDevice device = circuit.device();
     if (device == null) {
       d.missing(At.DEVICE_ITSELF);

@@ -6,6 +6,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared;
 import circuitverdict.explain.Working;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,7 @@ public final class CircuitCheck {
     Working working = explain ? Working.recording() : Working.silent();
     Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working, shared);
     Double frequency = circuit.supply().frequencyHz();
-    if (frequency != null && frequency != edition.constant("voltage", "frequency").number()) {
+    if (frequency != null && frequency != edition.constant(Constant.FREQUENCY).number()) {
       dossier.block(new Pointer("/supply", "frequencyHz"));
     }
     return check.evaluate(circuit, dossier);

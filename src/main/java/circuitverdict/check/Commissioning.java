@@ -17,6 +17,8 @@ import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 
 /**
  * What the tester should read (643, Appendix 3, common practice); informative. R1 + R2 and Zs at 20 °C,
@@ -37,8 +39,8 @@ public final class Commissioning implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
         new Judgement(name(), circuit, d, "/cable")
-            .by("inspection")
-            .by("measured-readings")
+            .by(Clause.INSPECTION)
+            .by(Clause.MEASURED_READINGS)
             .informative();
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
@@ -62,7 +64,7 @@ public final class Commissioning implements Check {
       return byResidual(residual, loop, judgement, d);
     }
     Figure allowed =
-        d.working().step(LIMIT, d.constant("c", "voltage", "cold-reading"), limit.impedance());
+        d.working().step(LIMIT, d.constant("c", Constant.COLD_READING), limit.impedance());
     if (!allowed.known() || Comparator.AT_MOST.holds(reading.value(), allowed.value())) {
       judgement.compare("/cable", reading, Comparator.AT_MOST, allowed);
       return judgement.conclude();

@@ -15,6 +15,8 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 
 /**
  * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc), with
@@ -34,7 +36,7 @@ public final class ConductorRating implements Check {
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
-        new Judgement(name(), circuit, d, "/cable").by("rating").by("rating-appendix");
+        new Judgement(name(), circuit, d, "/cable").by(Clause.RATING).by(Clause.RATING_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
     Figure rated = Figure.unknown("In", Unit.AMPERE);
     if (circuit.device() == null) {
@@ -44,7 +46,7 @@ public final class ConductorRating implements Check {
     }
     for (Cable cable : Wiring.cables(circuit)) {
       if (cable.terminalTemperatureC() == null && "thermosetting-90".equals(cable.insulation())) {
-        judgement.by("terminals");
+        judgement.by(Clause.TERMINALS);
       }
       CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
       Figure required =
@@ -79,22 +81,26 @@ public final class ConductorRating implements Check {
       return d.working()
           .step(
               BOTH,
-              d.constant("cr", "overload-factors", "rewireable"),
-              d.constant("cb", "overload-factors", "buried"));
+              d.constant("cr", Constant.OVERLOAD_FACTORS_REWIREABLE),
+              d.constant("cb", Constant.OVERLOAD_FACTORS_BURIED));
     }
     if (rewireable || buried) {
       return d.working()
-          .look(d.constant("Cc", "overload-factors", rewireable ? "rewireable" : "buried"));
+          .look(d.constant(
+                    "Cc",
+                    rewireable
+                        ? Constant.OVERLOAD_FACTORS_REWIREABLE
+                        : Constant.OVERLOAD_FACTORS_BURIED));
     }
     return Figure.derived("Cc", 1, Unit.ONE);
   }
 
   /** Table 52.3; where the use is not stated the stricter size decides if it is met. */
   private static void leastSize(Circuit circuit, Cable cable, Judgement judgement, Dossier d) {
-    judgement.by("least-size");
+    judgement.by(Clause.LEAST_SIZE);
     Figure size = Wiring.lineCsa(cable, d);
-    Figure power = d.constant("S,min", "least-line-size", "power");
-    Figure lighting = d.constant("S,min", "least-line-size", "lighting");
+    Figure power = d.constant("S,min", Constant.LEAST_LINE_SIZE_POWER);
+    Figure lighting = d.constant("S,min", Constant.LEAST_LINE_SIZE_LIGHTING);
     Load.Use use = circuit.load().use();
     if (use == null && !Comparator.atMost(power.value(), size.value())) {
       judgement.atBest(cable.place(), size, Comparator.AT_LEAST, lighting);

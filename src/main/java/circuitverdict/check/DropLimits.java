@@ -11,6 +11,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -58,7 +59,7 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
     Value tabled = d.edition().table("voltage-drop-limits").at("limit", ownership, use);
     Figure limit = Figure.of("Δu,tab", tabled);
     double length = length(circuit);
-    Figure threshold = d.constant("L0", "length-allowance", "threshold");
+    Figure threshold = d.constant("L0", Constant.LENGTH_ALLOWANCE_THRESHOLD);
     if (!(length > threshold.value())) {
       return d.working().look(limit.as("Δu,max"));
     }
@@ -67,10 +68,10 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
         .step(
             ALLOWED,
             limit,
-            d.constant("a", "length-allowance", "per-metre"),
+            d.constant("a", Constant.LENGTH_ALLOWANCE_PER_METRE),
             Figure.derived("L", length, Unit.METRE),
             threshold,
-            d.constant("a,max", "length-allowance", "greatest"));
+            d.constant("a,max", Constant.LENGTH_ALLOWANCE_GREATEST));
   }
 
   /** Length that counts for the allowance: of a ring half the loop. */

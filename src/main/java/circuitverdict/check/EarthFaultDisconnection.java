@@ -11,6 +11,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
+import circuitverdict.standard.Clause;
 
 /**
  * Automatic disconnection of an earth fault (411.3.2, 411.4.4, 411.5.3, 411.5.4): by the overcurrent
@@ -26,7 +27,7 @@ public final class EarthFaultDisconnection implements Check {
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
-        new Judgement(name(), circuit, d, "/cable").by("disconnection-times");
+        new Judgement(name(), circuit, d, "/cable").by(Clause.DISCONNECTION_TIMES);
     Supply.Earthing earthing = d.need(circuit.supply().earthing(), At.EARTHING);
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
@@ -40,17 +41,17 @@ public final class EarthFaultDisconnection implements Check {
     FaultLoop loop = FaultLoop.earth(circuit, live, d);
     OvercurrentDisconnection overcurrent = new OvercurrentDisconnection(circuit, loop, time, d);
     if (residual == null) {
-      judgement.by(earthing.tn() ? "automatic-disconnection" : "disconnection-tt");
+      judgement.by(earthing.tn() ? Clause.AUTOMATIC_DISCONNECTION : Clause.DISCONNECTION_TT);
       overcurrent.judge(judgement);
       return judgement.conclude();
     }
     if (earthing.tn() && overcurrent.holds()) {
-      judgement.by("automatic-disconnection");
+      judgement.by(Clause.AUTOMATIC_DISCONNECTION);
       d.remark(NoteCode.OVERCURRENT_GOVERNS);
       overcurrent.judge(judgement);
       return judgement.conclude();
     }
-    judgement.by(earthing.tn() ? "earthing" : "disconnection-tt");
+    judgement.by(earthing.tn() ? Clause.EARTHING : Clause.DISCONNECTION_TT);
     if (earthing.tn()) {
       d.remark(NoteCode.RESIDUAL_GOVERNS);
     }

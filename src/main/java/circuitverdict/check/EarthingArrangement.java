@@ -6,6 +6,7 @@ import circuitverdict.circuit.Supply;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
+import circuitverdict.standard.Clause;
 import java.util.List;
 
 /**
@@ -20,7 +21,7 @@ public final class EarthingArrangement implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement = new Judgement(name(), circuit, d, "/supply").by("earthing");
+    Judgement judgement = new Judgement(name(), circuit, d, "/supply").by(Clause.EARTHING);
     Supply.Earthing earthing = circuit.supply().earthing();
     Boolean charging = charging(circuit);
     if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {
@@ -39,7 +40,7 @@ public final class EarthingArrangement implements Check {
 
   private static Finding multipleEarthing(
       Circuit circuit, Boolean charging, Judgement judgement, Dossier d) {
-    judgement.by("charging-earthing");
+    judgement.by(Clause.CHARGING_EARTHING);
     Boolean measure = circuit.supply().openPenProtection();
     List<String> locations = circuit.premises().locations();
     boolean indoors = locations != null && !locations.contains("outdoors");
@@ -60,7 +61,7 @@ public final class EarthingArrangement implements Check {
   }
 
   private static Finding ownElectrode(Circuit circuit, Judgement judgement, Dossier d) {
-    judgement.by("earthing-tt");
+    judgement.by(Clause.EARTHING_TT);
     boolean residual = EarthFaultDisconnection.residual(circuit) != null;
     Supply supply = circuit.supply();
     boolean electrode =

@@ -11,6 +11,7 @@ import circuitverdict.explain.Slice;
 import circuitverdict.explain.Step;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Citation;
+import circuitverdict.standard.Clause;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ final class Judgement {
   }
 
   /** Names a clause the finding rests on. */
-  Judgement by(String rule) {
+  Judgement by(Clause rule) {
     clauses.add(d.edition().clause(rule));
     return this;
   }

@@ -17,6 +17,7 @@ import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
 
 /**
  * Let-through energy against what line and neutral stand, k²S² (434.5.2), over the whole range of
@@ -31,7 +32,7 @@ public final class LetThroughEnergy implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("let-through");
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.LET_THROUGH);
     ProtectiveDevice device = circuit.device();
     if (device == null) {
       d.missing(At.DEVICE_ITSELF);
@@ -50,7 +51,7 @@ public final class LetThroughEnergy implements Check {
       return judgement.conclude();
     }
     if (CombinedDevice.covers(circuit, live, greatest, d)) {
-      judgement.by("combined-device");
+      judgement.by(Clause.COMBINED_DEVICE);
       d.restsOn(Dossier.Strength.DEEMED);
       proof.addShownTo(judgement);
       judgement.compare(

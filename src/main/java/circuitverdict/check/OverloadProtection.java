@@ -14,6 +14,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.standard.Clause;
 
 /**
  * Overload protection (433.1.1): Ib ≤ In ≤ Iz and I2 ≤ 1.45·Iz; the ring rule (433.1.204); omission
@@ -28,7 +29,7 @@ public final class OverloadProtection implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("overload");
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.OVERLOAD);
     ProtectiveDevice device = circuit.device();
     if (device == null) {
       d.missing(At.DEVICE_ITSELF);
@@ -54,7 +55,7 @@ public final class OverloadProtection implements Check {
         cable.place(), coordination.demanded(), Comparator.AT_MOST, coordination.installed());
     switch (coordination.rule()) {
       case RING -> {
-        judgement.by("ring");
+        judgement.by(Clause.RING);
         d.remark(NoteCode.RING_RULE);
       }
       case SPUR -> {
@@ -62,7 +63,7 @@ public final class OverloadProtection implements Check {
         d.remark(NoteCode.SPUR_GUIDANCE);
       }
       case OMITTED -> {
-        judgement.by("overload-omission").by("motor");
+        judgement.by(Clause.OVERLOAD_OMISSION).by(Clause.MOTOR);
         d.remark(NoteCode.OVERLOAD_OMITTED);
       }
       case RATING -> byConventionalCurrent(circuit, cable, coordination, judgement);
@@ -72,9 +73,9 @@ public final class OverloadProtection implements Check {
   private static void byConventionalCurrent(
       Circuit circuit, Cable cable, Coordination coordination, Judgement judgement) {
     boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
-    judgement.by(rewireable ? "overload-rewireable" : "overload-deemed");
+    judgement.by(rewireable ? Clause.OVERLOAD_REWIREABLE : Clause.OVERLOAD_DEEMED);
     if (cable.installation().buried()) {
-      judgement.by("overload-buried");
+      judgement.by(Clause.OVERLOAD_BURIED);
     }
     if (coordination.conventional().known()) {
       judgement.compare(

@@ -19,6 +19,7 @@ import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
 
 /**
  * The protective conductor (543.1): it stands the energy of an earth fault (543.1.3), or is as large as
@@ -35,7 +36,7 @@ public final class ProtectiveConductorCheck implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by("protective-conductor");
+    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.PROTECTIVE_CONDUCTOR);
     d.remark(NoteCode.BONDING_NOT_COVERED);
     LiveConductors live = Wiring.live(circuit, d);
     EnergyComparisons proof = new EnergyComparisons();
@@ -66,7 +67,7 @@ public final class ProtectiveConductorCheck implements Check {
       return;
     }
     if (byTable(circuit, judgement, d)) {
-      judgement.by("protective-table");
+      judgement.by(Clause.PROTECTIVE_TABLE);
       d.remark(NoteCode.TABLE_54_7);
       return;
     }

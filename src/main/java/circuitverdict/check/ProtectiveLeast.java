@@ -11,6 +11,8 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 
 /**
  * Least sizes of protective conductors: outside a cable, conduit or trunking 2.5 mm² if mechanically
@@ -30,10 +32,10 @@ final class ProtectiveLeast {
 
   /** Whether it is protected mechanically is not stated: between the two sizes nothing is decided. */
   private static void alone(Cable cable, Judgement judgement, Dossier d) {
-    judgement.by("protective-least");
+    judgement.by(Clause.PROTECTIVE_LEAST);
     Figure actual = ProtectiveConductors.csa(cable, d);
-    Figure open = d.constant("S,min", "least-protective-size", "unprotected");
-    Figure covered = d.constant("S,min", "least-protective-size", "protected");
+    Figure open = d.constant("S,min", Constant.LEAST_PROTECTIVE_SIZE_UNPROTECTED);
+    Figure covered = d.constant("S,min", Constant.LEAST_PROTECTIVE_SIZE_PROTECTED);
     boolean between =
         Comparator.AT_LEAST.holds(actual.value(), covered.value())
             && !Comparator.atMost(open.value(), actual.value());
@@ -50,17 +52,17 @@ final class ProtectiveLeast {
     Figure current =
         d.given(
             "Ipe", circuit.load().protectiveConductorCurrentA(), Unit.AMPERE, At.STANDING_CURRENT);
-    double moderate = d.edition().constant("standing-current", "moderate").number();
-    double high = d.edition().constant("standing-current", "high").number();
+    double moderate = d.edition().constant(Constant.STANDING_CURRENT_MODERATE).number();
+    double high = d.edition().constant(Constant.STANDING_CURRENT_HIGH).number();
     if (!current.known() || Comparator.atMost(current.value(), moderate)) {
       return;
     }
-    judgement.by("standing-current");
+    judgement.by(Clause.STANDING_CURRENT);
     d.remark(NoteCode.STANDING_CURRENT, current);
     if (Comparator.atMost(current.value(), high)) {
       return;
     }
-    Figure least = d.constant("S,min", "standing-current", "high-csa");
+    Figure least = d.constant("S,min", Constant.STANDING_CURRENT_HIGH_CSA);
     for (Cable cable : Wiring.cables(circuit)) {
       Figure actual =
           d.given(

@@ -17,6 +17,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
 
 /**
  * Voltage drop from the origin, % of the nominal voltage (525, Appendix 4 section 6), against the limit
@@ -37,7 +38,7 @@ public final class VoltageDrop implements Check {
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
-        new Judgement(name(), circuit, d, "/cable").by("voltage-drop").by("voltage-drop-appendix");
+        new Judgement(name(), circuit, d, "/cable").by(Clause.VOLTAGE_DROP).by(Clause.VOLTAGE_DROP_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
     Figure current = DesignCurrent.of(circuit, live, d);
     Figure voltage = NominalVoltage.ofCircuit(circuit, live, d);

@@ -12,6 +12,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -55,7 +56,7 @@ public record Coordination(
     Figure installed = rating.installed();
     Rule rule = rule(circuit, cable, rated, d);
     if (rule == Rule.RING || rule == Rule.SPUR) {
-      Figure least = d.constant("Iz,min", "ring-circuit", "least-rating");
+      Figure least = d.constant("Iz,min", Constant.RING_CIRCUIT_LEAST_RATING);
       return new Coordination(least, installed, rule, unknown(), unknown());
     }
     if (rule == Rule.OMITTED) {
@@ -63,11 +64,11 @@ public record Coordination(
     }
     Figure demanded =
         cable.installation().buried()
-            ? d.working().step(BURIED, rated, d.constant("Cc", "overload-factors", "buried"))
+            ? d.working().step(BURIED, rated, d.constant("Cc", Constant.OVERLOAD_FACTORS_BURIED))
             : rated;
     Value deemed = d.edition().table("overload-deemed").at("deemed", circuit.device().data().standard());
     Figure conventional = ConventionalCurrent.of(circuit.device(), rated, d);
-    Figure factor = d.constant("k2", "overload-factors", "conventional");
+    Figure factor = d.constant("k2", Constant.OVERLOAD_FACTORS_CONVENTIONAL);
     boolean settled = deemed != null && !breaker(circuit.device());
     return new Coordination(
         demanded,

@@ -8,6 +8,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 
@@ -20,9 +21,6 @@ import circuitverdict.standard.Value;
  * @param reactance of the loop, Ω; zero up to 16 mm²
  */
 public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
-  /** Sizes up to this have no separate reactance in the tables of voltage drop (Appendix 4). */
-  private static final String RESISTIVE_UP_TO = "resistive-up-to";
-
   private static final Formula LINE = Formula.of("R1", Unit.OHM, "L·r1·Cθ/(n·1000)");
   private static final Formula RETURN = Formula.of("R2", Unit.OHM, "L·r2·Cθ/(n·1000)");
   private static final Formula RETURN_APART = Formula.of("R2", Unit.OHM, "L·r2·Cθ2/(n·1000)");
@@ -158,13 +156,13 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
           .step(STATED_X, d.given("x1", cable.reactanceOhmPerKm(), Unit.OHM_PER_KM, at));
     }
     Double size = cable.lineCsaMm2();
-    if (size == null || size <= d.edition().constant("reactance", RESISTIVE_UP_TO).number()) {
+    if (size == null || size <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number()) {
       return Figure.derived("x", 0, Unit.MILLIOHM_PER_M);
     }
     Table table = DropTables.of(cable, d.edition());
     Value tabled = table != null && table.has("2/x") ? table.at("2/x", size) : null;
     return tabled != null
         ? Figure.of("x", tabled)
-        : d.working().step(STATED_X, d.constant("x1", "reactance", "per-conductor"));
+        : d.working().step(STATED_X, d.constant("x1", Constant.REACTANCE_PER_CONDUCTOR));
   }
 }

@@ -10,6 +10,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /** Nominal voltages of a circuit. Public supplies are 230 V; another one is stated for a private one. */
@@ -21,7 +22,7 @@ public final class NominalVoltage {
   /** Uo, V. */
   public static Figure lineToEarth(Circuit circuit, Dossier d) {
     Supply supply = circuit.supply();
-    Value nominal = d.edition().constant("voltage", "nominal-line-to-earth");
+    Value nominal = d.edition().constant(Constant.NOMINAL_LINE_TO_EARTH);
     Double stated = supply.lineToEarthVoltageV();
     if (stated == null && supply.ownership() == Supply.Ownership.PUBLIC) {
       return Figure.of("Uo", nominal);
@@ -46,9 +47,9 @@ public final class NominalVoltage {
       return lineToEarth.as("U");
     }
     boolean common =
-        lineToEarth.value() == d.edition().constant("voltage", "nominal-line-to-earth").number();
+        lineToEarth.value() == d.edition().constant(Constant.NOMINAL_LINE_TO_EARTH).number();
     return common
-        ? d.constant("U", "voltage", "nominal-line-to-line")
+        ? d.constant("U", Constant.NOMINAL_LINE_TO_LINE)
         : d.working().step(LINE_TO_LINE, lineToEarth);
   }
 }

@@ -13,6 +13,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -41,7 +42,8 @@ final class RatingFactors {
     Pointer at = new Pointer(place, "ambientTemperatureC");
     boolean ground = laid.buried();
     Value reference =
-        d.edition().constant("temperature", ground ? "reference-ambient-ground" : "reference-ambient-air");
+        d.edition().constant(
+                ground ? Constant.TEMPERATURE_REFERENCE_AMBIENT_GROUND : Constant.TEMPERATURE_REFERENCE_AMBIENT_AIR);
     Figure temperature =
         d.orAssume(
             "θa", laid.ambientTemperatureC(), at, reference, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_AMBIENT);
@@ -114,8 +116,8 @@ final class RatingFactors {
     }
     Pointer at = new Pointer(place, "insulationLengthM");
     var table = d.edition().table("52.2");
-    double longest = d.edition().constant("insulation-range", "longest").number();
-    double largest = d.edition().constant("insulation-range", "largest-csa").number();
+    double longest = d.edition().constant(Constant.INSULATION_RANGE_LONGEST).number();
+    double largest = d.edition().constant(Constant.INSULATION_RANGE_LARGEST_CSA).number();
     boolean large = cable.lineCsaMm2() == null || cable.lineCsaMm2() > largest;
     if (large && length < longest) {
       d.missing(NoteCode.NOT_IN_TABLES, at);
@@ -135,10 +137,10 @@ final class RatingFactors {
             "ρ",
             laid.soilThermalResistivityKMPerW(),
             at,
-            d.edition().constant("temperature", "reference-soil-resistivity"),
+            d.edition().constant(Constant.TEMPERATURE_REFERENCE_SOIL_RESISTIVITY),
             Allowance.TABLE_DEFAULTS,
             NoteCode.ASSUMED_SOIL);
-    Value reference = d.edition().constant("temperature", "reference-depth");
+    Value reference = d.edition().constant(Constant.TEMPERATURE_REFERENCE_DEPTH);
     Pointer depthAt = new Pointer(place, "burialDepthM");
     Figure depth =
         d.orAssume(
@@ -173,7 +175,7 @@ final class RatingFactors {
       harmonic =
           d.orAssume(
               "h", null, At.THIRD_HARMONIC,
-              d.edition().constant("third-harmonic-assumed", "quotation"),
+              d.edition().constant(Constant.THIRD_HARMONIC_ASSUMED_QUOTATION),
               Allowance.TYPICAL_VALUES, NoteCode.ASSUMED_THIRD_HARMONIC);
     }
     if (!harmonic.known()) {

@@ -4,6 +4,7 @@ import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -18,12 +19,15 @@ final class RingRule {
     if (!ring.ring() || ring.lineCsaMm2() == null || ring.conductor() == Cable.Metal.ALUMINIUM) {
       return false;
     }
-    boolean thirty = rated.value() == d.edition().constant("ring-circuit", "rating-30").number();
-    boolean thirtyTwo = rated.value() == d.edition().constant("ring-circuit", "rating-32").number();
-    String size = ring.construction() == Cable.Construction.MINERAL ? "least-csa-mineral" : "least-csa";
+    boolean thirty = rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_30).number();
+    boolean thirtyTwo = rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_32).number();
+    Constant size =
+        ring.construction() == Cable.Construction.MINERAL
+            ? Constant.RING_CIRCUIT_LEAST_CSA_MINERAL
+            : Constant.RING_CIRCUIT_LEAST_CSA;
     return (thirty || thirtyTwo)
         && named(circuit, d)
-        && ring.lineCsaMm2() >= d.edition().constant("ring-circuit", size).number();
+        && ring.lineCsaMm2() >= d.edition().constant(size).number();
   }
 
   private static boolean named(Circuit circuit, Dossier d) {

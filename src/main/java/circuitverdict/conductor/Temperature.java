@@ -6,6 +6,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /** Operating temperatures and the factor that brings a resistance from 20 °C to them. */
@@ -33,16 +34,16 @@ public final class Temperature {
 
   /** Factor from 20 °C for a separate, unbunched protective conductor at its own temperature. */
   public static Figure separateFactor(Dossier d) {
-    Figure own = d.constant("θ", "temperature", "separate-protective-conductor");
+    Figure own = d.constant("θ", Constant.TEMPERATURE_SEPARATE_PROTECTIVE_CONDUCTOR);
     return d.working().step(SEPARATE, coefficient(d), own, reference(d));
   }
 
   private static Figure coefficient(Dossier d) {
-    return d.constant("α", "temperature", "resistance-coefficient");
+    return d.constant("α", Constant.TEMPERATURE_RESISTANCE_COEFFICIENT);
   }
 
   private static Figure reference(Dossier d) {
-    return d.constant("θ0", "temperature", "reference-temperature");
+    return d.constant("θ0", Constant.TEMPERATURE_REFERENCE_TEMPERATURE);
   }
 
   private static String key(String insulation) {

@@ -8,6 +8,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /**
  * Ct: voltage drop with conductors cooler than their limit because the load is less than the rating
@@ -28,7 +29,7 @@ public final class TemperatureCorrection {
     if (!single || circuit.device() == null || cable.lineCsaMm2() == null) {
       return unknown();
     }
-    boolean small = cable.lineCsaMm2() <= d.edition().constant("reactance", "resistive-up-to").number();
+    boolean small = cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
     boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
     if (!small || rewireable || RatingTables.heldByTerminals(cable, d)) {
       return unknown();
@@ -42,13 +43,13 @@ public final class TemperatureCorrection {
     return d.working()
         .step(
             CT,
-            d.constant("θb", "voltage-drop-correction", "base"),
+            d.constant("θb", Constant.VOLTAGE_DROP_CORRECTION_BASE),
             Temperature.operating(cable, d).as("tp"),
             rating.ambient(),
             rating.grouping(),
             current,
             rating.tabulated(),
-            d.constant("θr", "voltage-drop-correction", "reference"));
+            d.constant("θr", Constant.VOLTAGE_DROP_CORRECTION_REFERENCE));
   }
 
   private static Figure unknown() {

@@ -10,6 +10,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Table;
 
 /**
@@ -88,7 +89,7 @@ public final class VoltageDropOfCable {
         d.working().step(three ? THREE_WAY : TWO_WAY, Resistance.line(cable, d), Temperature.factor(cable, d));
     boolean small =
         cable.lineCsaMm2() != null
-            && cable.lineCsaMm2() <= d.edition().constant("reactance", "resistive-up-to").number();
+            && cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
     if (small && cable.reactanceOhmPerKm() == null) {
       return d.working().look(resistance.as("mV"));
     }

@@ -8,6 +8,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /**
  * Ia of breakers to IEC 60947-2: the setting plus its tolerance, if the whole time fits. A magnetic
@@ -21,7 +22,7 @@ final class AdjustableOperation {
   private AdjustableOperation() {}
 
   static OperatingCurrent within(AdjustableBreaker breaker, double timeS, Dossier d) {
-    double instantaneous = d.edition().constant("adjustable-tests", "instantaneous").number();
+    double instantaneous = d.edition().constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS).number();
     Figure best = Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
     if (instantaneous <= timeS) {
       best = instantaneous(breaker, d);
@@ -65,7 +66,7 @@ final class AdjustableOperation {
   }
 
   private static Figure ofSetting(AdjustableBreaker breaker, double setting, String member, Dossier d) {
-    Figure tolerance = d.constant("δ", "adjustable-tests", "magnetic-tolerance");
+    Figure tolerance = d.constant("δ", Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE);
     Figure set =
         d.given("Iset", setting, Unit.AMPERE, new Pointer(breaker.data().place() + "/settings", member));
     return d.working().step(OF_SETTING, tolerance, set);

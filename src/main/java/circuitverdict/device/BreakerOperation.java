@@ -7,6 +7,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -31,7 +32,7 @@ final class BreakerOperation {
       d.missing(new Pointer(place + "/magneticMultiples", "upper"));
       return OperatingCurrent.unknown();
     }
-    if (timeS < d.edition().constant("breaker-tests", "instantaneous").number()) {
+    if (timeS < d.edition().constant(Constant.BREAKER_TESTS_INSTANTANEOUS).number()) {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
       return OperatingCurrent.unknown();
     }

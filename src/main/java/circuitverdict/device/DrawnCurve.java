@@ -1,6 +1,7 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 
 /**
@@ -24,10 +25,10 @@ public final class DrawnCurve {
   public static DrawnCurve of(Breaker breaker, Edition edition) {
     double in = breaker.data().ratedCurrentA();
     return new DrawnCurve(
-        edition.constant("breaker-tests", "drawn-asymptote").number() * in,
-        edition.constant("breaker-tests", "conventional-tripping").number() * in,
+        edition.constant(Constant.BREAKER_TESTS_DRAWN_ASYMPTOTE).number() * in,
+        edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_TRIPPING).number() * in,
         edition.table("breaker-test-times").at("conventional", in).number(),
-        edition.constant("breaker-tests", "thermal-test").number() * in,
+        edition.constant(Constant.BREAKER_TESTS_THERMAL_TEST).number() * in,
         edition.table("breaker-test-times").at("thermal-latest", in).number());
   }
 

@@ -10,6 +10,7 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -53,7 +54,7 @@ public final class LetThrough {
     TripBand band = d.once(Topic.TRIP_BAND, device, inner -> TripBand.of(device, inner.edition()));
     if (band != null && capacity > 0) {
       letThrough.bounds.add(new EnergyBounds.Promised(
-              band, capacity, d.edition().constant("adiabatic", "longest").number()));
+              band, capacity, d.edition().constant(Constant.ADIABATIC_LONGEST).number()));
     }
     if (device instanceof Breaker breaker && capacity > 0) {
       letThrough.addClass(breaker, capacity, capacity);

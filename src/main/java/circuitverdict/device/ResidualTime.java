@@ -10,6 +10,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -60,7 +61,7 @@ public final class ResidualTime {
       if (rccb.makingBreakingA() != null) {
         return d.given("IΔm", rccb.makingBreakingA(), Unit.AMPERE, at);
       }
-      Value least = d.edition().constant("residual-capacity", "least-making-breaking");
+      Value least = d.edition().constant(Constant.RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING);
       return Figure.of("IΔm", least);
     }
     return Figure.unknown("IΔm", Unit.AMPERE);

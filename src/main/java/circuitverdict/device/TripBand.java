@@ -3,6 +3,7 @@ package circuitverdict.device;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -54,11 +55,11 @@ public final class TripBand {
       return null;
     }
     double in = rated;
-    double hold = edition.constant("breaker-tests", "conventional-non-tripping").number() * in;
-    double trip = edition.constant("breaker-tests", "conventional-tripping").number() * in;
-    double thermal = edition.constant("breaker-tests", "thermal-test").number() * in;
-    double thermalEarliest = edition.constant("breaker-tests", "thermal-earliest").number();
-    Value instantaneous = edition.constant("breaker-tests", "instantaneous");
+    double hold = edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_NON_TRIPPING).number() * in;
+    double trip = edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_TRIPPING).number() * in;
+    double thermal = edition.constant(Constant.BREAKER_TESTS_THERMAL_TEST).number() * in;
+    double thermalEarliest = edition.constant(Constant.BREAKER_TESTS_THERMAL_EARLIEST).number();
+    Value instantaneous = edition.constant(Constant.BREAKER_TESTS_INSTANTANEOUS);
     double magneticLower = band.lower() * in;
     double magneticUpper = band.upper() * in;
     Value thermalLatest = times.at("thermal-latest", in);
@@ -79,11 +80,11 @@ public final class TripBand {
     if (rated == null) {
       return null;
     }
-    double tolerance = edition.constant("adjustable-tests", "magnetic-tolerance").number();
-    Value instantaneous = edition.constant("adjustable-tests", "instantaneous");
+    double tolerance = edition.constant(Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE).number();
+    Value instantaneous = edition.constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS);
     Value conventional = edition.table("adjustable-test-times").at("conventional", rated);
-    double hold = edition.constant("adjustable-tests", "conventional-non-tripping").number() * rated;
-    double trip = edition.constant("adjustable-tests", "conventional-tripping").number() * rated;
+    double hold = edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING).number() * rated;
+    double trip = edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING).number() * rated;
     Builder builder =
         new Builder().until(hold, conventional.number(), NEVER, null).until(trip, 0, NEVER, null);
     double magnetic = magneticFrom(breaker, tolerance);

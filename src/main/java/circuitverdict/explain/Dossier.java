@@ -1,6 +1,7 @@
 package circuitverdict.explain;
 
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
@@ -215,7 +216,7 @@ public final class Dossier {
   }
 
   /** The constant of the edition as a figure. */
-  public Figure constant(String symbol, String table, String key) {
-    return Figure.of(symbol, edition.constant(table, key));
+  public Figure constant(String symbol, Constant constant) {
+    return Figure.of(symbol, edition.constant(constant));
   }
 }

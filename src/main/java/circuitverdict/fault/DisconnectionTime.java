@@ -11,6 +11,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -32,7 +33,11 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
     String system = earthing.tn() ? "TN" : "TT";
     Value tabled = d.edition().table("41.1").at("ac", system, voltage.value());
     Figure table = d.tabled("t,max", tabled, Unit.SECOND, At.VOLTAGE);
-    Figure other = d.constant("t,max", "disconnection-scope", "other/" + system);
+    Figure other = d.constant(
+            "t,max",
+            earthing.tn()
+                ? Constant.DISCONNECTION_SCOPE_OTHER_TN
+                : Constant.DISCONNECTION_SCOPE_OTHER_TT);
     if (circuit.kind() == Circuit.Kind.DISTRIBUTION) {
       return new DisconnectionTime(other, other);
     }
@@ -40,8 +45,8 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
     if (!rated.known()) {
       return new DisconnectionTime(table, other);
     }
-    double sockets = d.edition().constant("disconnection-scope", "final-with-socket-outlet").number();
-    double fixed = d.edition().constant("disconnection-scope", "final-fixed-only").number();
+    double sockets = d.edition().constant(Constant.DISCONNECTION_SCOPE_FINAL_WITH_SOCKET_OUTLET).number();
+    double fixed = d.edition().constant(Constant.DISCONNECTION_SCOPE_FINAL_FIXED_ONLY).number();
     Load load = circuit.load();
     if (Comparator.atMost(rated.value(), fixed)) {
       return new DisconnectionTime(table, table);

@@ -11,6 +11,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /**
  * Loop impedance at the far end and the least fault current that follows from it (411.4.4, 434).
@@ -98,7 +99,7 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
   }
 
   private Figure findLeast(Circuit circuit, Dossier d) {
-    Figure factor = d.constant("Cmin", "voltage", "cmin");
+    Figure factor = d.constant("Cmin", Constant.CMIN);
     return d.working().step(least, factor, NominalVoltage.lineToEarth(circuit, d), impedance);
   }
 
@@ -114,7 +115,7 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
   private static Figure findBetweenLines(Circuit circuit, Dossier d) {
     Figure supply = SupplyLoop.earth(circuit, d);
     LoopPart part = LoopPart.lines(circuit, d);
-    Figure factor = d.constant("Cmin", "voltage", "cmin");
+    Figure factor = d.constant("Cmin", Constant.CMIN);
     return d.working()
         .step(
             LEAST_BETWEEN_LINES,

@@ -13,6 +13,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /**
  * Greatest fault currents where the circuit begins, A (434.1): as stated, a reading widened by its
@@ -59,7 +60,7 @@ public final class GreatestCurrent {
         && stated.lineToNeutralA() != null
         && d.allows(Allowance.TABLE_DEFAULTS)) {
       Figure single = read(stated.lineToNeutralA(), At.NEUTRAL_CURRENT, supply, d);
-      Figure multiple = d.constant("k3", "voltage", "three-phase-from-line-neutral");
+      Figure multiple = d.constant("k3", Constant.THREE_PHASE_FROM_LINE_NEUTRAL);
       Figure three = d.working().step(DOUBLE, multiple, single.as("Im"));
       d.assume(NoteCode.ASSUMED_THREE_PHASE_CURRENT, At.THREE_PHASE_CURRENT, three);
       return three;
@@ -85,7 +86,7 @@ public final class GreatestCurrent {
           d.working()
               .step(
                   ELECTRODE,
-                  d.constant("Cmax", "voltage", "cmax"),
+                  d.constant("Cmax", Constant.CMAX),
                   NominalVoltage.lineToEarth(circuit, d),
                   electrode);
       d.assume(NoteCode.ASSUMED_TT_FAULT_CURRENT, At.EARTH_CURRENT, current);
@@ -100,7 +101,7 @@ public final class GreatestCurrent {
     }
     boolean single = supply.phases() != null && supply.phases() == 1;
     if (single && SupplyLoop.atOrigin(supply, d) && d.allows(Allowance.TYPICAL_VALUES)) {
-      Figure typical = d.constant("If,max", "supply-typical", "fault-current/single-phase");
+      Figure typical = d.constant("If,max", Constant.SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE);
       d.assumeTypical(NoteCode.TYPICAL_FAULT_CURRENT, At.MAXIMUM_CURRENT, typical);
       return d.working().look(typical);
     }

@@ -5,6 +5,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -21,9 +22,9 @@ public record LoopLimit(Figure impedance, Value printed) {
 
   /** The limit for an operating current at a nominal voltage. */
   public static LoopLimit of(OperatingCurrent operating, Figure voltage, Dossier d) {
-    Figure factor = d.constant("Cmin", "voltage", "cmin");
+    Figure factor = d.constant("Cmin", Constant.CMIN);
     boolean common =
-        voltage.value() == d.edition().constant("voltage", "nominal-line-to-earth").number();
+        voltage.value() == d.edition().constant(Constant.NOMINAL_LINE_TO_EARTH).number();
     Value printed = common ? operating.printed() : null;
     Figure limit =
         printed != null && operating.tableLimits()
@@ -35,7 +36,7 @@ public record LoopLimit(Figure impedance, Value printed) {
 
   /** The limit for a residual operating current (411.5.3, Table 41.5). */
   public static LoopLimit ofResidual(Figure operatingCurrent, Dossier d) {
-    Figure touch = d.constant("UL", "voltage", "touch-voltage");
+    Figure touch = d.constant("UL", Constant.TOUCH_VOLTAGE);
     Value printed = d.edition().table("41.5").at("printed", operatingCurrent.value());
     return new LoopLimit(d.working().step(RESIDUAL, touch, operatingCurrent), printed);
   }

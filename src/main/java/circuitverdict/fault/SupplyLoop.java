@@ -10,6 +10,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
@@ -106,7 +107,7 @@ public final class SupplyLoop {
       d.assume(NoteCode.ASSUMED_BOARD, At.POINT);
     }
     d.remark(NoteCode.MEASURED_RAISED);
-    Figure factor = d.constant("Chot", "voltage", "cold-loop-correction");
+    Figure factor = d.constant("Chot", Constant.COLD_LOOP_CORRECTION);
     if (origin == null) {
       return d.working().step(ALL_COLD, measured, factor, uncertainty);
     }

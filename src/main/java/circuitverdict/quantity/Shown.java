@@ -44,6 +44,10 @@ public record Shown(String actual, String limit) {
         return new Shown(text(a, unit), text(l, unit));
       }
     }
+    if (!holds) {
+      // Apart by less than twelve digits show: only all digits tell the failure.
+      return new Shown(new BigDecimal(actual).toPlainString(), new BigDecimal(limit).toPlainString());
+    }
     String same = text(trusted(limit), unit);
     return new Shown(same, same);
   }

@@ -8,6 +8,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
@@ -119,7 +120,7 @@ final class Changes {
       return List.of();
     }
     double operating =
-        edition.constant("additional-protection", "residual-operating-current").number();
+        edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
     return List.of(new Change.ResidualDevice(operating, rated));
   }
 

@@ -16,6 +16,8 @@ import circuitverdict.explain.Working;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Citation;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
@@ -55,7 +57,7 @@ public record LoopQuestion(
     List<Citation> clauses = new ArrayList<>();
     Figure residual = Figure.unknown("Zs,max", Unit.OHM);
     if (ResidualTime.has(device)) {
-      clauses.add(edition.clause("disconnection-tt"));
+      clauses.add(edition.clause(Clause.DISCONNECTION_TT));
       Figure operating =
           d.need(
               "IΔn",
@@ -77,15 +79,15 @@ public record LoopQuestion(
           clauses,
           d);
     }
-    clauses.add(edition.clause("automatic-disconnection"));
+    clauses.add(edition.clause(Clause.AUTOMATIC_DISCONNECTION));
     Figure voltage =
         voltageV == null
-            ? d.constant("Uo", "voltage", "nominal-line-to-earth")
+            ? d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH)
             : d.given("Uo", voltageV, Unit.VOLT, new Pointer("", "lineToEarthVoltageV"));
     OperatingCurrent operating = OperatingCurrent.within(device, timeS, d);
     LoopLimit limit = LoopLimit.of(operating, voltage, d);
     Figure reading =
-        d.working().step(READING, d.constant("c", "voltage", "cold-reading"), limit.impedance());
+        d.working().step(READING, d.constant("c", Constant.COLD_READING), limit.impedance());
     boolean known = limit.impedance().known();
     if (known) {
       d.remark(NoteCode.READING_NOT_FAILURE);

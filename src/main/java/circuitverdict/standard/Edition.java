@@ -1,7 +1,6 @@
 package circuitverdict.standard;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -10,16 +9,25 @@ public final class Edition {
   private final EditionHead head;
   private final Map<String, Table> tables;
   private final Map<String, Table> ordered;
-  private final Map<String, Citation> clauses = new HashMap<>();
+  private final Citation[] clauses = new Citation[Clause.values().length];
   private final String digest;
+  private final Value[] constants = new Value[Constant.values().length];
 
   Edition(EditionHead head, Map<String, Table> tables, String digest) {
     this.head = head;
     this.tables = Map.copyOf(tables);
     this.ordered = new LinkedHashMap<>(tables);
     this.digest = digest;
-    head.clauses()
-        .forEach((rule, reference) -> clauses.put(rule, Citation.rule(head.standard(), reference)));
+    for (Clause clause : Clause.values()) {
+      String reference = head.clauses().get(clause.rule());
+      if (reference == null) {
+        throw new IllegalArgumentException("edition " + id() + " names no clause for " + clause.rule());
+      }
+      clauses[clause.ordinal()] = Citation.rule(head.standard(), reference);
+    }
+    for (Constant constant : Constant.values()) {
+      constants[constant.ordinal()] = constant(constant.table(), constant.key());
+    }
   }
 
   /** Identifier, for instance {@code bs7671-2018-a4}. */
@@ -60,6 +68,11 @@ public final class Edition {
     return table;
   }
 
+  /** A value that every edition holds. */
+  public Value constant(Constant constant) {
+    return constants[constant.ordinal()];
+  }
+
   /**
    * A value that the edition cannot do without: the first column of a table with words as keys.
    *
@@ -74,16 +87,8 @@ public final class Edition {
     return value;
   }
 
-  /**
-   * The clause of this edition that holds the named rule.
-   *
-   * @throws IllegalArgumentException where the edition names none
-   */
-  public Citation clause(String rule) {
-    Citation clause = clauses.get(rule);
-    if (clause == null) {
-      throw new IllegalArgumentException("edition " + id() + " names no clause for " + rule);
-    }
-    return clause;
+  /** The clause of this edition that holds a rule. */
+  public Citation clause(Clause clause) {
+    return clauses[clause.ordinal()];
   }
 }

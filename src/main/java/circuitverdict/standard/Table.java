@@ -1,9 +1,7 @@
 package circuitverdict.standard;
 
 import circuitverdict.quantity.Unit;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,7 +18,7 @@ public final class Table {
   private final List<KeyColumn> keys;
   private final List<Column> columns;
   private final List<Row> rows;
-  private final Map<String, Integer> columnIndex = new HashMap<>();
+  private final String[] columnNames;
   private final RowIndex index;
 
   /**
@@ -50,9 +48,7 @@ public final class Table {
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
     this.index = new RowIndex(this.rows);
-    for (int i = 0; i < columns.size(); i++) {
-      columnIndex.put(columns.get(i).name(), i);
-    }
+    this.columnNames = columns.stream().map(Column::name).toArray(String[]::new);
   }
 
   public String id() {
@@ -89,7 +85,7 @@ public final class Table {
 
   /** Whether the table has this column. */
   public boolean has(String column) {
-    return columnIndex.containsKey(column);
+    return position(column) >= 0;
   }
 
   /** Value of the row whose only key is this word; null where there is none. */
@@ -157,7 +153,16 @@ public final class Table {
   }
 
   private Value cell(Row row, String column) {
-    Integer position = row == null ? null : columnIndex.get(column);
-    return position == null ? null : row.values().get(position);
+    int position = row == null ? -1 : position(column);
+    return position < 0 ? null : row.values().get(position);
+  }
+
+  private int position(String column) {
+    for (int i = 0; i < columnNames.length; i++) {
+      if (columnNames[i].equals(column)) {
+        return i;
+      }
+    }
+    return -1;
   }
 }

@@ -3,11 +3,14 @@ package circuitverdict.support;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Reason;
 import circuitverdict.check.Verdict;
+import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Working;
 import java.util.List;
 
 /** What tests ask of a finding, said in one word each. */
@@ -71,6 +74,14 @@ public final class Facts {
         .orElseThrow(() -> new AssertionError("no step " + symbol + " in " + told(finding)))
         .result()
         .value();
+  }
+
+  /** A dossier as the check of this scenario would open it. */
+  public static Dossier dossier(Scenario scenario) {
+    return new Dossier(
+        scenario.edition(),
+        CircuitCheck.allowance(scenario.circuit().stage()),
+        Working.recording());
   }
 
   /** Members named as missing. */

@@ -1,0 +1,47 @@
+package circuitverdict.standard;
+
+/**
+ * Rules by name; each edition says which of its clauses holds them. Every edition must name them all:
+ * one that does not stops the start of the service.
+ */
+public enum Clause {
+  AUTOMATIC_DISCONNECTION("automatic-disconnection"),
+  BREAKING_CAPACITY("breaking-capacity"),
+  CHARGING_EARTHING("charging-earthing"),
+  COMBINED_DEVICE("combined-device"),
+  CONDITIONAL_RATING("conditional-rating"),
+  DISCONNECTION_TIMES("disconnection-times"),
+  DISCONNECTION_TT("disconnection-tt"),
+  EARTHING("earthing"),
+  EARTHING_TT("earthing-tt"),
+  INSPECTION("inspection"),
+  LEAST_SIZE("least-size"),
+  LET_THROUGH("let-through"),
+  MEASURED_READINGS("measured-readings"),
+  MOTOR("motor"),
+  OVERLOAD("overload"),
+  OVERLOAD_BURIED("overload-buried"),
+  OVERLOAD_DEEMED("overload-deemed"),
+  OVERLOAD_OMISSION("overload-omission"),
+  OVERLOAD_REWIREABLE("overload-rewireable"),
+  PROTECTIVE_CONDUCTOR("protective-conductor"),
+  PROTECTIVE_LEAST("protective-least"),
+  PROTECTIVE_TABLE("protective-table"),
+  RATING("rating"),
+  RATING_APPENDIX("rating-appendix"),
+  RING("ring"),
+  STANDING_CURRENT("standing-current"),
+  TERMINALS("terminals"),
+  VOLTAGE_DROP("voltage-drop"),
+  VOLTAGE_DROP_APPENDIX("voltage-drop-appendix");
+
+  private final String rule;
+
+  Clause(String rule) {
+    this.rule = rule;
+  }
+
+  String rule() {
+    return rule;
+  }
+}

@@ -1,0 +1,86 @@
+package circuitverdict.standard;
+
+/**
+ * Single values that rules cannot do without, each named by its table and key. Every edition must hold
+ * them all: one that does not stops the start of the service.
+ */
+public enum Constant {
+  ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT("additional-protection", "residual-operating-current"),
+  ADIABATIC_LONGEST("adiabatic", "longest"),
+  ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING("adjustable-tests", "conventional-non-tripping"),
+  ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING("adjustable-tests", "conventional-tripping"),
+  ADJUSTABLE_TESTS_INSTANTANEOUS("adjustable-tests", "instantaneous"),
+  ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE("adjustable-tests", "magnetic-tolerance"),
+  ASSEMBLY_CONDITIONAL_GREATEST_CURRENT("assembly-conditional", "greatest-current"),
+  ASSEMBLY_CONDITIONAL_GREATEST_FUSE("assembly-conditional", "greatest-fuse"),
+  BREAKER_TESTS_CONVENTIONAL_NON_TRIPPING("breaker-tests", "conventional-non-tripping"),
+  BREAKER_TESTS_CONVENTIONAL_TRIPPING("breaker-tests", "conventional-tripping"),
+  BREAKER_TESTS_DRAWN_ASYMPTOTE("breaker-tests", "drawn-asymptote"),
+  BREAKER_TESTS_INSTANTANEOUS("breaker-tests", "instantaneous"),
+  BREAKER_TESTS_THERMAL_EARLIEST("breaker-tests", "thermal-earliest"),
+  BREAKER_TESTS_THERMAL_TEST("breaker-tests", "thermal-test"),
+  DISCONNECTION_SCOPE_FINAL_FIXED_ONLY("disconnection-scope", "final-fixed-only"),
+  DISCONNECTION_SCOPE_FINAL_WITH_SOCKET_OUTLET("disconnection-scope", "final-with-socket-outlet"),
+  DISCONNECTION_SCOPE_OTHER_TN("disconnection-scope", "other/TN"),
+  DISCONNECTION_SCOPE_OTHER_TT("disconnection-scope", "other/TT"),
+  INSULATION_RANGE_LARGEST_CSA("insulation-range", "largest-csa"),
+  INSULATION_RANGE_LONGEST("insulation-range", "longest"),
+  LEAST_LINE_SIZE_LIGHTING("least-line-size", "lighting"),
+  LEAST_LINE_SIZE_POWER("least-line-size", "power"),
+  LEAST_PROTECTIVE_SIZE_PROTECTED("least-protective-size", "protected"),
+  LEAST_PROTECTIVE_SIZE_UNPROTECTED("least-protective-size", "unprotected"),
+  LENGTH_ALLOWANCE_GREATEST("length-allowance", "greatest"),
+  LENGTH_ALLOWANCE_PER_METRE("length-allowance", "per-metre"),
+  LENGTH_ALLOWANCE_THRESHOLD("length-allowance", "threshold"),
+  OVERLOAD_FACTORS_BURIED("overload-factors", "buried"),
+  OVERLOAD_FACTORS_CONVENTIONAL("overload-factors", "conventional"),
+  OVERLOAD_FACTORS_REWIREABLE("overload-factors", "rewireable"),
+  REACTANCE_PER_CONDUCTOR("reactance", "per-conductor"),
+  REACTANCE_RESISTIVE_UP_TO("reactance", "resistive-up-to"),
+  RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING("residual-capacity", "least-making-breaking"),
+  RING_CIRCUIT_LEAST_CSA("ring-circuit", "least-csa"),
+  RING_CIRCUIT_LEAST_CSA_MINERAL("ring-circuit", "least-csa-mineral"),
+  RING_CIRCUIT_LEAST_RATING("ring-circuit", "least-rating"),
+  RING_CIRCUIT_RATING_30("ring-circuit", "rating-30"),
+  RING_CIRCUIT_RATING_32("ring-circuit", "rating-32"),
+  STANDING_CURRENT_HIGH("standing-current", "high"),
+  STANDING_CURRENT_HIGH_CSA("standing-current", "high-csa"),
+  STANDING_CURRENT_MODERATE("standing-current", "moderate"),
+  SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE("supply-typical", "fault-current/single-phase"),
+  TEMPERATURE_OPERATING_TEMPERATURE_THERMOSETTING_90("temperature", "operating-temperature/thermosetting-90"),
+  TEMPERATURE_REFERENCE_AMBIENT_AIR("temperature", "reference-ambient-air"),
+  TEMPERATURE_REFERENCE_AMBIENT_GROUND("temperature", "reference-ambient-ground"),
+  TEMPERATURE_REFERENCE_DEPTH("temperature", "reference-depth"),
+  TEMPERATURE_REFERENCE_SOIL_RESISTIVITY("temperature", "reference-soil-resistivity"),
+  TEMPERATURE_REFERENCE_TEMPERATURE("temperature", "reference-temperature"),
+  TEMPERATURE_RESISTANCE_COEFFICIENT("temperature", "resistance-coefficient"),
+  TEMPERATURE_SEPARATE_PROTECTIVE_CONDUCTOR("temperature", "separate-protective-conductor"),
+  THIRD_HARMONIC_ASSUMED_QUOTATION("third-harmonic-assumed", "quotation"),
+  CMAX("voltage", "cmax"),
+  CMIN("voltage", "cmin"),
+  COLD_LOOP_CORRECTION("voltage", "cold-loop-correction"),
+  COLD_READING("voltage", "cold-reading"),
+  FREQUENCY("voltage", "frequency"),
+  NOMINAL_LINE_TO_EARTH("voltage", "nominal-line-to-earth"),
+  NOMINAL_LINE_TO_LINE("voltage", "nominal-line-to-line"),
+  THREE_PHASE_FROM_LINE_NEUTRAL("voltage", "three-phase-from-line-neutral"),
+  TOUCH_VOLTAGE("voltage", "touch-voltage"),
+  VOLTAGE_DROP_CORRECTION_BASE("voltage-drop-correction", "base"),
+  VOLTAGE_DROP_CORRECTION_REFERENCE("voltage-drop-correction", "reference");
+
+  private final String table;
+  private final String key;
+
+  Constant(String table, String key) {
+    this.table = table;
+    this.key = key;
+  }
+
+  String table() {
+    return table;
+  }
+
+  String key() {
+    return key;
+  }
+}

@@ -1,0 +1,219 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.clauses;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.judged;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What may stand behind a device above its own capacity, and that nothing else may (434.5.1). */
+class BackUpRuleTest {
+  private static final CheckName CHECK = CheckName.BREAKING_CAPACITY;
+
+  /**
+   * Worked example D11: 8 kA on a 6 kA device in a consumer unit behind a service fuse of 100 A.
+   */
+  @Test
+  void conditionalRatingHolds() {
+    Finding found = complies(unit(8000).finding(CHECK));
+    limit(16000, found);
+    assertTrue(remarks(found).contains(NoteCode.CONDITIONAL_RATING));
+    assertTrue(clauses(found).contains("536.4.201"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"15999, true", "16000, true", "16001, false"})
+  void conditionalRatingEndsAtSixteenKiloampere(double current, boolean holds) {
+    Finding found = unit(current).with("/assembly/conditionalRatingA", 20000).finding(CHECK);
+    judged(holds, found);
+    limit(holds ? 16000 : 6000, found);
+    assertEquals(holds, remarks(found).contains(NoteCode.CONDITIONAL_RATING));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"10000, true", "10001, false"})
+  void conditionalRatingIsTheAssemblysOwn(double current, boolean holds) {
+    Finding found = unit(current).with("/assembly/conditionalRatingA", 10000).finding(CHECK);
+    judged(holds, found);
+    limit(holds ? 10000 : 6000, found);
+  }
+
+  /** Each condition of 536.4.201 broken in turn: the device's own Icn decides. */
+  @ParameterizedTest
+  @CsvSource({
+    "/assembly/standard, \"IEC 61439-2\"",
+    "/assembly/deviceDeclared, false",
+    "/supply/phases, 3",
+    "/upstreamDevice/ratedCurrentA, 101",
+    "/upstreamDevice/standard, \"BS 88-2\"",
+    "/upstreamDevice/standard, \"BS 3036\"",
+    "/upstreamDevice/standard, \"IEC 60898-1\"",
+    "/assembly/maximumUpstreamFuseA, 80"
+  })
+  void everyConditionIsKept(String pointer, String value) {
+    Finding found = unit(8000).withJson(pointer, value).finding(CHECK);
+    limit(6000, fails(found));
+    assertFalse(remarks(found).contains(NoteCode.CONDITIONAL_RATING));
+    assertFalse(clauses(found).contains("536.4.201"));
+  }
+
+  @Test
+  void otherVoltageBreaksTheCondition() {
+    fails(
+        unit(8000)
+            .with("/supply/ownership", "private")
+            .with("/supply/lineToEarthVoltageV", 240)
+            .finding(CHECK));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "BS 88-3, 100, , true",
+    "BS 1361, 100, , true",
+    "BS 88-3, 80, 80, true",
+    "BS 88-3, 100, 125, true",
+    "BS 88-3, 125, 125, false"
+  })
+  void fuseIsNoLargerThanRuleAndAssemblyAllow(
+      String standard, double rated, Double most, boolean holds) {
+    Scenario unit =
+        unit(8000)
+            .with("/upstreamDevice/standard", standard)
+            .with("/upstreamDevice/ratedCurrentA", rated);
+    judged(
+        holds,
+        (most == null ? unit : unit.with("/assembly/maximumUpstreamFuseA", most)).finding(CHECK));
+  }
+
+  /** What is not stated could cure it: not determined, naming it. */
+  @ParameterizedTest
+  @CsvSource({
+    "/assembly/deviceDeclared",
+    "/supply/phases",
+    "/upstreamDevice",
+    "/upstreamDevice/ratedCurrentA"
+  })
+  void unknownConditionIsAskedFor(String pointer) {
+    Finding found = open(unit(8000).without(pointer).finding(CHECK), pointer);
+    assertEquals(Reason.MISSING_INPUT, found.reason());
+    assertTrue(clauses(found).contains("536.4.201"));
+    assertEquals(1, found.missing().size());
+  }
+
+  @Test
+  void unknownVoltageIsAskedFor() {
+    open(
+        unit(8000)
+            .without("/supply/ownership")
+            .without("/supply/lineToEarthVoltageV")
+            .finding(CHECK),
+        "/supply/lineToEarthVoltageV");
+  }
+
+  /** Three lines are no single-phase unit, whatever else is not stated. */
+  @ParameterizedTest
+  @CsvSource({"'[\"L1\", \"L2\", \"L3\"]', true", "'[\"L1\", \"N\"]', false"})
+  void threeLinesAreNoSinglePhaseUnit(String live, boolean fails) {
+    Finding found =
+        unit(8000).without("/supply/phases").withJson("/liveConductors", live).finding(CHECK);
+    if (fails) {
+      fails(found);
+    } else {
+      open(found, "/supply/phases");
+    }
+  }
+
+  /** One broken condition decides, whatever another is. */
+  @Test
+  void brokenConditionOutranksAnUnknownOne() {
+    fails(
+        unit(8000)
+            .without("/assembly/deviceDeclared")
+            .with("/upstreamDevice/ratedCurrentA", 125)
+            .finding(CHECK));
+    fails(
+        unit(8000)
+            .without("/upstreamDevice/ratedCurrentA")
+            .with("/assembly/deviceDeclared", false)
+            .finding(CHECK));
+  }
+
+  /** No conditional rating is asked for where the device's own capacity serves. */
+  @Test
+  void ownCapacityNeedsNoConditionalRating() {
+    Finding found = complies(unit(6000).without("/assembly/deviceDeclared").finding(CHECK));
+    limit(6000, found);
+    assertFalse(remarks(found).contains(NoteCode.CONDITIONAL_RATING));
+  }
+
+  /** Worked example D12: a 315 A fuse upstream is no back-up by itself. */
+  @Test
+  void upstreamFuseAloneIsNoBackUp() {
+    Finding found =
+        unit(7000)
+            .without("/assembly")
+            .with("/device/breakingCapacityA", 3000)
+            .with("/upstreamDevice/standard", "BS 88-2")
+            .with("/upstreamDevice/ratedCurrentA", 315)
+            .finding(CHECK);
+    limit(3000, fails(found));
+  }
+
+  /** A declared combination with a named upstream device holds up to its rating. */
+  @ParameterizedTest
+  @CsvSource({"9999, true", "10000, true", "10001, false"})
+  void declaredCombinationHoldsUpToItsRating(double current, boolean holds) {
+    Finding found = backed(current).finding(CHECK);
+    judged(holds, found);
+    limit(holds ? 10000 : 6000, found);
+    assertEquals(holds, remarks(found).contains(NoteCode.BACKED_UP));
+  }
+
+  /** Without its evidence, its rating or the named device it is worth nothing. */
+  @ParameterizedTest
+  @CsvSource({"/backUp/evidence", "/backUp/combinationRatingA", "/upstreamDevice", "/backUp"})
+  void combinationWithoutEvidenceIsNone(String pointer) {
+    fails(backed(8000).without(pointer).finding(CHECK));
+  }
+
+  @Test
+  void weakCombinationLeavesTheConditionalRating() {
+    Finding found =
+        unit(12000)
+            .with("/backUp/combinationRatingA", 10000)
+            .with("/backUp/evidence", "declared")
+            .finding(CHECK);
+    limit(16000, complies(found));
+  }
+
+  private static Scenario backed(double current) {
+    return unit(current)
+        .without("/assembly")
+        .with("/backUp/combinationRatingA", 10000)
+        .with("/backUp/evidence", "declared by both makers");
+  }
+
+  private static Scenario unit(double current) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .with("/supply/phases", 1)
+        .without("/supply/faultCurrents")
+        .with("/supply/maximumFaultCurrentA", current)
+        .with("/upstreamDevice/ratedCurrentA", 100)
+        .withJson(
+            "/assembly",
+            "{\"standard\": \"IEC 61439-3\", \"conditionalRatingA\": 16000,"
+                + " \"deviceDeclared\": true}");
+  }
+}

@@ -1,0 +1,190 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.assumptions;
+import static circuitverdict.support.Facts.clauses;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.judged;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The greatest current where the device sits against Icn or Icu (434.5.1). */
+class BreakingCapacityCheckTest {
+  private static final CheckName CHECK = CheckName.BREAKING_CAPACITY;
+
+  /** 434.5.1: equality complies. */
+  @ParameterizedTest
+  @CsvSource({"5999, true", "6000, true", "6001, false"})
+  void currentDoesNotExceedTheCapacity(double current, boolean holds) {
+    Finding found = at(current).finding(CHECK);
+    judged(holds, found);
+    actual(current, found);
+    limit(6000, found);
+    assertEquals("Icn", found.governing().limit().symbol());
+    assertTrue(clauses(found).contains("434.5.1"));
+  }
+
+  /** A reading is widened by its uncertainty: 5 700·1.05 = 5 985, 5 720·1.05 = 6 006 A. */
+  @ParameterizedTest
+  @CsvSource({"5700, true", "5720, false"})
+  void readingIsWidened(double current, boolean holds) {
+    Finding found = at(current).with("/supply/basis", "measured-cold").finding(CHECK);
+    judged(holds, found);
+    actual(current * 1.05, found);
+  }
+
+  /**
+   * Ics of 60898-1: Icn to 6 kA, 0.75 but 6 kA at least to 10 kA, 0.5 but 7.5 kA at least above.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6000, 6000, false",
+    "10000, 7500, false",
+    "10000, 7501, true",
+    "10000, 10000, true",
+    "7000, 6000, false",
+    "7000, 6001, true",
+    "15000, 7500, false",
+    "15000, 7501, true",
+    "25000, 12500, false",
+    "25000, 12501, true"
+  })
+  void aboveTheServiceCapacityItIsRemarked(double icn, double current, boolean remarked) {
+    Finding found = at(current).with("/device/breakingCapacityA", icn).finding(CHECK);
+    complies(found);
+    assertEquals(remarked, remarks(found).contains(NoteCode.ABOVE_SERVICE_CAPACITY));
+  }
+
+  /** Of 60947-2 Ics is what its maker states, and Icu is compared. */
+  @ParameterizedTest
+  @CsvSource({"5000, 5001, true", "5000, 5000, false", ", 9000, false"})
+  void statedServiceCapacityCounts(Double service, double current, boolean remarked) {
+    Scenario breaker =
+        at(current).with("/device/standard", "IEC 60947-2").with("/device/breakingCapacityA", 9000);
+    Finding found =
+        (service == null ? breaker : breaker.with("/device/serviceBreakingCapacityA", service))
+            .finding(CHECK);
+    complies(found);
+    assertEquals("Icu", found.governing().limit().symbol());
+    assertEquals(remarked, remarks(found).contains(NoteCode.ABOVE_SERVICE_CAPACITY));
+  }
+
+  /** A stated Ics is taken before the standard's rule; above Icn there is nothing to remark. */
+  @Test
+  void statedServiceCapacityComesBeforeTheRule() {
+    Scenario breaker = at(5500).with("/device/serviceBreakingCapacityA", 5000);
+    assertTrue(remarks(complies(breaker.finding(CHECK))).contains(NoteCode.ABOVE_SERVICE_CAPACITY));
+    Finding over = fails(at(6100).finding(CHECK));
+    assertFalse(remarks(over).contains(NoteCode.ABOVE_SERVICE_CAPACITY));
+  }
+
+  /** The standard's own capacity of a fuse, from memory, before sign-off only. */
+  @ParameterizedTest
+  @CsvSource({
+    "BS 88-2, 80000",
+    "BS 88-3, 33000",
+    "BS 1361, 33000",
+    "BS 3036, 1000",
+    "BS 1362, 6000"
+  })
+  void fuseMayBeTakenByItsStandardInADesign(String standard, double capacity) {
+    Scenario fuse =
+        at(capacity).with("/device/standard", standard).without("/device/breakingCapacityA");
+    open(fuse.finding(CHECK), "/device/breakingCapacityA");
+    Finding design = complies(fuse.with("/stage", "design").finding(CHECK));
+    limit(capacity, design);
+    assertTrue(assumptions(design).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
+    fails(
+        fuse.with("/stage", "design")
+            .with("/supply/maximumFaultCurrentA", capacity + 1)
+            .finding(CHECK));
+  }
+
+  @Test
+  void breakerHasNoCapacityButItsOwn() {
+    Scenario breaker = at(1000).without("/device/breakingCapacityA").with("/stage", "quotation");
+    Finding found = open(breaker.finding(CHECK), "/device/breakingCapacityA");
+    assertEquals(Reason.MISSING_INPUT, found.reason());
+  }
+
+  /** Which current: one pole the greater of two, two poles line–neutral, three phases their own. */
+  @ParameterizedTest
+  @CsvSource({
+    "'[\"L1\", \"N\"]', 1, 5200",
+    "'[\"L1\", \"N\"]', 2, 5000",
+    "'[\"L1\", \"L2\", \"L3\"]', 3, 5900",
+    "'[\"L1\", \"L2\", \"L3\", \"N\"]', 4, 5900",
+    "'[\"L1\", \"L2\"]', 2, 7000"
+  })
+  void currentFollowsThePoles(String live, int poles, double current) {
+    Finding found =
+        at(7000)
+            .withJson("/liveConductors", live)
+            .with("/device/poles", poles)
+            .with("/supply/faultCurrents/lineToNeutral/maximumA", 5000)
+            .with("/supply/faultCurrents/lineToEarth/maximumA", 5200)
+            .with("/supply/faultCurrents/threePhase/maximumA", 5900)
+            .finding(CHECK);
+    actual(current, found);
+    judged(current <= 6000, found);
+  }
+
+  /** Live conductors unknown: on a single-phase supply line and neutral, else the greatest. */
+  @ParameterizedTest
+  @CsvSource({"1, 5000", "3, 7000", ", 7000"})
+  void unknownLiveConductorsFollowTheSupply(Integer phases, double current) {
+    Scenario supply =
+        at(7000)
+            .without("/liveConductors")
+            .with("/device/poles", 2)
+            .with("/supply/faultCurrents/lineToNeutral/maximumA", 5000);
+    Finding found =
+        (phases == null ? supply.without("/supply/phases") : supply.with("/supply/phases", phases))
+            .finding(CHECK);
+    actual(current, found);
+  }
+
+  /** Worked example D10: 7 667 A exceed 6 kA. */
+  @Test
+  void lowImpedanceServiceExceedsSixKiloampere() {
+    actual(7667, fails(at(7667).finding(CHECK)));
+  }
+
+  @Test
+  void currentIsNeeded() {
+    Finding found = at(1).without("/supply/maximumFaultCurrentA").finding(CHECK);
+    open(found, "/supply/maximumFaultCurrentA");
+    assertEquals(Reason.MISSING_INPUT, found.reason());
+  }
+
+  @Test
+  void deviceIsNeeded() {
+    open(at(1000).without("/device").finding(CHECK), "/device");
+  }
+
+  /** An RCCB breaks residual currents only (536.4.3.2). */
+  @ParameterizedTest
+  @CsvSource({"IEC 61008-1", "BS 3871-1"})
+  void otherDevicesAreNotJudged(String standard) {
+    Finding found = at(1000).with("/device/standard", standard).finding(CHECK);
+    assertEquals(Reason.DEVICE_NOT_JUDGED, open(found, "/device/standard").reason());
+  }
+
+  private static Scenario at(double current) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .without("/supply/faultCurrents")
+        .with("/supply/maximumFaultCurrentA", current);
+  }
+}

@@ -1,0 +1,158 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.clauses;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.missing;
+import static circuitverdict.support.Facts.open;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Charging points on protective multiple earthing, and TT (722.411.4.1, 411.5). */
+class EarthingArrangementTest {
+  private static final CheckName CHECK = CheckName.EARTHING_ARRANGEMENT;
+
+  /** 722.411.4.1: outdoors only with a stated measure; indoors without one. */
+  @ParameterizedTest
+  @CsvSource({
+    "'[\"outdoors\"]', true, complies",
+    "'[\"outdoors\"]', false, fails",
+    "'[\"outdoors\"]', , open",
+    "'[]', , complies",
+    "'[]', false, complies",
+    "'[\"vehicle-charging\"]', false, complies",
+    "'[\"vehicle-charging\", \"outdoors\"]', false, fails",
+    ", true, complies",
+    ", false, open",
+    ", , open"
+  })
+  void chargingPointOnMultipleEarthing(String locations, Boolean measure, String verdict) {
+    Finding found = charging(locations, measure).finding(CHECK);
+    assertTrue(clauses(found).contains("722.411.4.1"));
+    switch (verdict) {
+      case "complies" -> complies(found);
+      case "fails" -> fails(found);
+      default -> {
+        open(found);
+        assertEquals(locations == null, missing(found).contains("/premises/locations"));
+        assertEquals(measure == null, missing(found).contains("/supply/openPenProtection"));
+        assertFalse(missing(found).contains("/load/kind"));
+      }
+    }
+  }
+
+  /** The place tells of a charging point where the load does not. */
+  @Test
+  void placeTellsOfAChargingPoint() {
+    Scenario place =
+        Scenario.oven().withJson("/premises/locations", "[\"vehicle-charging\", \"outdoors\"]");
+    fails(place.with("/supply/openPenProtection", false).finding(CHECK));
+    fails(place.without("/load/kind").with("/supply/openPenProtection", false).finding(CHECK));
+  }
+
+  @Test
+  void onePartOfAMixedLoadIsEnough() {
+    Scenario mixed =
+        charging("[\"outdoors\"]", false)
+            .with("/load/kind", "mixed")
+            .withJson("/load/parts", "[{\"kind\": \"led\"}, {\"kind\": \"vehicle-charging\"}]");
+    fails(mixed.finding(CHECK));
+  }
+
+  /** Other loads on TN: the rule does not apply, and is not counted. */
+  @ParameterizedTest
+  @CsvSource({"TN-C-S", "TN-S", ","})
+  void otherLoadsOnTnAreNotConcerned(String earthing) {
+    Scenario oven = Scenario.oven();
+    Finding found =
+        (earthing == null
+                ? oven.without("/supply/earthing")
+                : oven.with("/supply/earthing", earthing))
+            .finding(CHECK);
+    assertEquals(Verdict.NOT_APPLICABLE, found.verdict());
+    assertEquals(Reason.NO_SUCH_DUTY, found.reason());
+    assertFalse(found.counted());
+    assertEquals(null, found.governing());
+  }
+
+  @Test
+  void statedPartsTellThatThereIsNoChargingPoint() {
+    Scenario parts =
+        Scenario.oven().without("/load/kind").withJson("/load/parts", "[{\"kind\": \"led\"}]");
+    assertEquals(Verdict.NOT_APPLICABLE, parts.verdict(CHECK));
+  }
+
+  /** Applicability follows from what is stated: an unknown load outdoors is asked for. */
+  @ParameterizedTest
+  @CsvSource({"/load/kind, ", "/load/kind, mixed"})
+  void unknownLoadOnMultipleEarthingIsAskedFor(String pointer, String kind) {
+    Scenario unknown = Scenario.oven().withJson("/premises/locations", "[\"outdoors\"]");
+    Scenario load = kind == null ? unknown.without(pointer) : unknown.with(pointer, kind);
+    Finding found = load.finding(CHECK);
+    open(found, "/load/kind", "/supply/openPenProtection");
+    assertEquals(Reason.MISSING_INPUT, found.reason());
+    assertTrue(found.counted());
+    open(load.with("/supply/openPenProtection", false).finding(CHECK), "/load/kind");
+  }
+
+  /** `locations: []` says that there are none: then even a charging point is indoors. */
+  @Test
+  void unknownLoadIndoorsMeetsTheStrictestDemand() {
+    complies(Scenario.oven().without("/load/kind").finding(CHECK));
+    complies(
+        Scenario.oven()
+            .without("/load/kind")
+            .without("/premises/locations")
+            .with("/supply/openPenProtection", true)
+            .finding(CHECK));
+  }
+
+  @Test
+  void earthingOfAChargingPointIsNeeded() {
+    open(
+        charging("[\"outdoors\"]", true).without("/supply/earthing").finding(CHECK),
+        "/supply/earthing");
+    open(
+        Scenario.oven().without("/load/kind").without("/supply/earthing").finding(CHECK),
+        "/supply/earthing");
+  }
+
+  /** A separate earthing terminal of the network needs no measure. */
+  @Test
+  void chargingPointOnTnSComplies() {
+    complies(charging("[\"outdoors\"]", false).with("/supply/earthing", "TN-S").finding(CHECK));
+  }
+
+  /** 411.5: TT needs a residual device, whatever it feeds. */
+  @ParameterizedTest
+  @CsvSource({"/device", "/residualDevice"})
+  void ttNeedsAResidualDevice(String place) {
+    Scenario tt =
+        Scenario.oven()
+            .with("/supply/earthing", "TT")
+            .with("/supply/earthElectrodeResistanceOhm", 20);
+    Finding found = open(tt.finding(CHECK), "/residualDevice");
+    assertTrue(clauses(found).contains("411.5"));
+    Finding fitted = complies(tt.with(place + "/residual/operatingCurrentA", 0.03).finding(CHECK));
+    assertTrue(clauses(fitted).contains("411.5"));
+    complies(
+        tt.with("/load/kind", "vehicle-charging")
+            .with(place + "/residual/operatingCurrentA", 0.03)
+            .finding(CHECK));
+  }
+
+  private static Scenario charging(String locations, Boolean measure) {
+    Scenario point = Scenario.oven().with("/load/kind", "vehicle-charging");
+    Scenario placed =
+        locations == null
+            ? point.without("/premises/locations")
+            : point.withJson("/premises/locations", locations);
+    return measure == null ? placed : placed.with("/supply/openPenProtection", measure);
+  }
+}

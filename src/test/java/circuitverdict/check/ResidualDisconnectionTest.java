@@ -1,0 +1,253 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.clauses;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.judged;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
+import static circuitverdict.support.Facts.step;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Disconnection by a residual device: RA·IΔn ≤ 50 V and its break time (411.5.3, 411.4.4). */
+class ResidualDisconnectionTest {
+  private static final CheckName CHECK = CheckName.EARTH_FAULT_DISCONNECTION;
+
+  /** R2 of the oven's cable at 70 °C: 22·7.41·1.20/1000. */
+  private static final double R2 = 0.195624;
+
+  /** RA with the protective conductors hot: 50 V/0.3 A = 166.67 Ω, Table 41.5 prints 167. */
+  @ParameterizedTest
+  @CsvSource({
+    "166.47, true, false",
+    "166.4710426667, true, false",
+    "166.48, false, true",
+    "166.9, false, false"
+  })
+  void electrodeAndHotProtectiveConductorsKeepToFiftyVolts(
+      double electrode, boolean holds, boolean remarked) {
+    Finding found = tt(0.3).with("/supply/earthElectrodeResistanceOhm", electrode).finding(CHECK);
+    judged(holds, found);
+    assertEquals(electrode + R2, step("RA", found), 1e-9);
+    assertEquals(50 / 0.3, found.comparisons().get(0).limit().value(), 1e-9);
+    assertEquals(167, found.comparisons().get(0).printed().number());
+    assertEquals("RA", found.comparisons().get(0).actual().symbol());
+    assertEquals("RA,max", found.comparisons().get(0).limit().symbol());
+    assertEquals(remarked, remarks(found).contains(NoteCode.PRINTED_VALUE_ADMITS));
+    assertTrue(clauses(found).contains("411.5.3"));
+    assertFalse(remarks(found).contains(NoteCode.RESIDUAL_GOVERNS));
+  }
+
+  /** Table 41.5 and worked example A08: 1 667, 500, 167 and 100 Ω. */
+  @ParameterizedTest
+  @CsvSource({"0.03, 1666.666667, 1667", "0.1, 500, 500", "0.3, 166.666667, 167", "0.5, 100, 100"})
+  void greatestResistanceFollowsTheRating(double operating, double ohm, double printed) {
+    Finding found = tt(operating).finding(CHECK);
+    assertEquals(ohm, complies(found).comparisons().get(0).limit().value(), 1e-6);
+    assertEquals(printed, found.comparisons().get(0).printed().number());
+  }
+
+  @Test
+  void oddRatingHasNoPrintedValue() {
+    Finding found = tt(0.2).finding(CHECK);
+    assertEquals(250, found.comparisons().get(0).limit().value(), 1e-9);
+    assertEquals(null, found.comparisons().get(0).printed());
+    Finding over = tt(0.2).with("/supply/earthElectrodeResistanceOhm", 251).finding(CHECK);
+    assertFalse(remarks(fails(over)).contains(NoteCode.PRINTED_VALUE_ADMITS));
+  }
+
+  /** Where the electrode is not known the whole loop stands for RA. */
+  @Test
+  void unknownElectrodeIsReplacedByTheLoop() {
+    Finding found =
+        tt(0.3)
+            .without("/supply/earthElectrodeResistanceOhm")
+            .with("/supply/loopImpedanceOhm", 21)
+            .finding(CHECK);
+    assertEquals("Zs", complies(found).comparisons().get(0).actual().symbol());
+    assertEquals(21.276936, found.comparisons().get(0).actual().value(), 1e-9);
+  }
+
+  /**
+   * Break times of IEC 61009-1 at the least residual current as a multiple of IΔn = 0.3 A, in TT
+   * within 0.2 s: 0.3 s at 1, 0.15 s at 2, 0.04 s at 5 times; S: 0.5, 0.2, 0.15 s. 0.95·230/Zs.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "general, 1.99, 0.3, false",
+    "general, 2, 0.15, true",
+    "general, 4.99, 0.15, true",
+    "general, 5, 0.04, true",
+    "S, 1.99, 0.5, false",
+    "S, 2, 0.2, true",
+    "S, 5, 0.15, true",
+    ", 1.99, 0.5, false",
+    ", 5, 0.15, true"
+  })
+  void breakTimeFollowsTheLeastCurrent(String delay, double multiple, double time, boolean holds) {
+    double zs = 218.5 / (0.3 * multiple) * (1 - 1e-12);
+    Scenario rcbo =
+        tt(0.3)
+            .with("/supply/loopImpedanceOhm", zs - 0.276936)
+            .with("/supply/earthElectrodeResistanceOhm", 10);
+    Scenario delayed =
+        delay == null
+            ? rcbo.without("/device/residual/delay")
+            : rcbo.with("/device/residual/delay", delay);
+    Finding found = delayed.finding(CHECK);
+    judged(holds, found);
+    assertEquals(time, found.comparisons().get(1).actual().value());
+    assertEquals(0.2, found.comparisons().get(1).limit().value());
+    assertEquals("/device", found.comparisons().get(1).subject());
+  }
+
+  /** Below IΔn nothing is promised. */
+  @Test
+  void currentBelowTheRatingPromisesNoTime() {
+    Finding found = tt(0.03).with("/supply/loopImpedanceOhm", 8000).finding(CHECK);
+    open(found);
+    assertEquals(1, found.comparisons().size());
+  }
+
+  /** Only the maker knows the latest time of an adjustable delay. */
+  @Test
+  void adjustableDelayAsksTheMaker() {
+    Finding found = tt(0.3).with("/device/residual/delay", "adjustable").finding(CHECK);
+    open(found, "/device/residual");
+    assertEquals(NoteCode.MAKER_TIME_NEEDED, found.missing().get(0).code());
+  }
+
+  /** In TN the overcurrent pair governs where it complies, else the residual one. */
+  @Test
+  void overcurrentPairGovernsInTnWhereItComplies() {
+    Finding short_ = tn(0.5).finding(CHECK);
+    limit(1.365625, complies(short_));
+    assertTrue(remarks(short_).contains(NoteCode.OVERCURRENT_GOVERNS));
+    assertTrue(clauses(short_).contains("411.4.4"));
+    assertFalse(remarks(short_).contains(NoteCode.RESIDUAL_GOVERNS));
+  }
+
+  /** Worked example A06: 1.84 Ω behind a B30 fails, and complies with a 30 mA device. */
+  @Test
+  void residualPairGovernsInTnWhereItDoesNot() {
+    Scenario rcbo = tn(1.84).with("/device/ratedCurrentA", 30);
+    Finding found = complies(rcbo.finding(CHECK));
+    assertTrue(remarks(found).contains(NoteCode.RESIDUAL_GOVERNS));
+    assertFalse(remarks(found).contains(NoteCode.OVERCURRENT_GOVERNS));
+    assertEquals(50 / 0.03, found.comparisons().get(0).limit().value(), 1e-9);
+    assertEquals(1.84, found.comparisons().get(0).actual().value(), 1e-9);
+    assertEquals("Zs,max", found.comparisons().get(0).limit().symbol());
+    Finding bare = fails(rcbo.without("/device/residual").finding(CHECK));
+    limit(218.5 / 150, bare);
+    actual(1.84, bare);
+  }
+
+  /** In TN RA is the loop, even where an electrode is stated. */
+  @Test
+  void electrodeDoesNotCountInTn() {
+    Finding found = tn(1.84).with("/supply/earthElectrodeResistanceOhm", 5000).finding(CHECK);
+    assertEquals(1.84, complies(found).comparisons().get(0).actual().value(), 1e-9);
+  }
+
+  /** The device before the circuit serves as well, under its own pointer. */
+  @Test
+  void residualDeviceBeforeTheCircuitServes() {
+    Finding found =
+        tt(0.03)
+            .without("/device/residual")
+            .withJson(
+                "/residualDevice",
+                "{\"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 63,"
+                    + " \"residual\": {\"operatingCurrentA\": 0.1, \"delay\": \"general\"}}")
+            .finding(CHECK);
+    assertEquals(500, complies(found).comparisons().get(0).limit().value(), 1e-9);
+    assertEquals("/residualDevice", found.comparisons().get(1).subject());
+  }
+
+  /** Its own function comes first. */
+  @Test
+  void ownResidualFunctionComesFirst() {
+    Finding found =
+        tt(0.03)
+            .withJson(
+                "/residualDevice",
+                "{\"standard\": \"IEC 61008-1\","
+                    + " \"residual\": {\"operatingCurrentA\": 0.1, \"delay\": \"general\"}}")
+            .finding(CHECK);
+    assertEquals(50 / 0.03, found.comparisons().get(0).limit().value(), 1e-9);
+    assertEquals("/device", found.comparisons().get(1).subject());
+  }
+
+  /** 40 A, connection unknown: 0.15 s serves both times, 0.3 s only the 1 s of fixed equipment. */
+  @ParameterizedTest
+  @CsvSource({"2, complies", "1.5, open"})
+  void unknownConnectionIsAskedForOnlyWhereItDecides(double multiple, String verdict) {
+    double zs = 218.5 / (0.3 * multiple) * (1 - 1e-12);
+    Scenario unknown =
+        tt(0.3)
+            .with("/device/ratedCurrentA", 40)
+            .with("/supply/loopImpedanceOhm", zs - 0.276936)
+            .with("/supply/earthElectrodeResistanceOhm", 10)
+            .without("/load/connection")
+            .without("/load/kind");
+    Finding found = unknown.finding(CHECK);
+    if (verdict.equals("open")) {
+      open(found, "/load/connection");
+      Finding fixed = complies(unknown.with("/load/connection", "fixed").finding(CHECK));
+      assertEquals(1, fixed.comparisons().get(1).limit().value());
+      fails(unknown.with("/load/connection", "socket-outlet").finding(CHECK));
+    } else {
+      assertEquals(0.2, complies(found).comparisons().get(1).limit().value());
+    }
+  }
+
+  /** Table 41.1 at 400 V in TT allows 0.07 s; S at 1.27 IΔn takes 0.5 s. */
+  @Test
+  void tooSlowForBothTimesFails() {
+    Finding found =
+        tt(0.3)
+            .with("/supply/ownership", "private")
+            .with("/supply/lineToEarthVoltageV", 400)
+            .with("/circuitKind", "final")
+            .with("/device/residual/delay", "S")
+            .with("/supply/loopImpedanceOhm", 1000)
+            .finding(CHECK);
+    fails(found);
+    assertEquals(0.07, found.comparisons().get(1).limit().value());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"/device/residual/operatingCurrentA", "/supply/loopImpedanceOhm", "/cable/lengthM"})
+  void whatTheRuleNeedsIsAskedFor(String pointer) {
+    open(tt(0.03).without(pointer).finding(CHECK), pointer);
+  }
+
+  private static Scenario tt(double operating) {
+    return rcbo(operating)
+        .with("/supply/earthing", "TT")
+        .with("/supply/loopImpedanceOhm", 21)
+        .with("/supply/earthElectrodeResistanceOhm", 20);
+  }
+
+  private static Scenario tn(double zs) {
+    return rcbo(0.03).with("/supply/loopImpedanceOhm", zs - 0.276936);
+  }
+
+  private static Scenario rcbo(double operating) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .with("/device/standard", "IEC 61009-1")
+        .with("/device/residual/operatingCurrentA", operating)
+        .with("/device/residual/delay", "general");
+  }
+}

@@ -1,0 +1,194 @@
+package circuitverdict.fault;
+
+import static circuitverdict.support.Facts.dossier;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which greatest fault current a device meets (434.1, 434.5.1), and what stands in for it. */
+class GreatestCurrentTest {
+  private static final String CURRENTS = "/supply/faultCurrents/";
+
+  /**
+   * Single-pole ways meet the greater of line–neutral and line–earth, two-pole ones the
+   * line–neutral, three-phase ones the three-phase current; what is unknown gives way to the
+   * greatest of any kind.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 1, 1500, 1800, 1800",
+    "1, , 1500, 1800, 1800",
+    "1, 1, 1900, 1800, 1900",
+    "1, 1, 1800, 1800, 1800",
+    "1, 2, 1500, 1800, 1500",
+    "1, 2, , 1800, 4000",
+    "1, 1, 1500, , 4000",
+    "1, 1, , 1800, 4000",
+    "2, 2, 1500, 1800, 4000",
+    "3, 3, 1500, 1800, 3000",
+    "3, 4, 1500, 1800, 3000"
+  })
+  void currentFollowsThePoles(
+      int lines, Integer poles, Double neutral, Double earth, double meets) {
+    Scenario supply = stated(neutral, earth, 3000.0, 4000.0);
+    assertEquals(meets, ofWay(supply, lines, poles, dossier(supply)));
+  }
+
+  @Test
+  void unknownLiveConductorsMeetTheGreatestOfAnyKind() {
+    Scenario supply = stated(1500.0, 1800.0, 3000.0, 4000.0);
+    assertEquals(4000, GreatestCurrent.ofWay(supply.circuit(), null, 1, dossier(supply)).value());
+  }
+
+  /** At most twice the line–neutral current, the neutral being no smaller; never at sign-off. */
+  @ParameterizedTest
+  @CsvSource({"design, 3000", "quotation, 3000", "sign-off, NaN"})
+  void threePhaseCurrentMayBeTakenAsTwice(String stage, double current) {
+    Scenario supply = stated(1500.0, null, null, null).with("/stage", stage);
+    Dossier d = dossier(supply);
+    assertEquals(current, ofWay(supply, 3, 3, d));
+    assertEquals(stage.equals("sign-off"), missing(d, "/supply/maximumFaultCurrentA"));
+    assertEquals(
+        !stage.equals("sign-off"),
+        d.assumptions().stream()
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_THREE_PHASE_CURRENT));
+  }
+
+  @Test
+  void greatestOfAnyKindIsBetterThanTwice() {
+    Scenario supply = stated(1500.0, null, null, 2500.0).with("/stage", "design");
+    assertEquals(2500, ofWay(supply, 3, 3, dossier(supply)));
+  }
+
+  /**
+   * A reading is widened by its uncertainty, a declared figure is not; unknown basis is a reading.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "measured-cold, 5, 4200",
+    "measured-cold, 0, 4000",
+    ", 5, 4200",
+    "declared, 5, 4000",
+    "calculated-hot, 5, 4000"
+  })
+  void readingIsWidened(String basis, double uncertainty, double current) {
+    Scenario supply =
+        stated(null, null, null, 4000.0).with("/supply/instrumentUncertaintyPercent", uncertainty);
+    Scenario read =
+        basis == null ? supply.without("/supply/basis") : supply.with("/supply/basis", basis);
+    assertEquals(current, ofWay(read, 1, 1, dossier(read)), 1e-9);
+  }
+
+  /** Nothing is said to be read where no loop is: then the figure stands as declared. */
+  @Test
+  void withoutBasisAndLoopNothingWasRead() {
+    Scenario supply =
+        stated(null, null, null, 4000.0)
+            .with("/supply/instrumentUncertaintyPercent", 5)
+            .without("/supply/basis")
+            .without("/supply/loopImpedanceOhm");
+    assertEquals(4000, ofWay(supply, 1, 1, dossier(supply)));
+  }
+
+  /** Typical 16 kA of a single-phase service at the origin, for a quotation alone. */
+  @ParameterizedTest
+  @CsvSource({
+    "quotation, 1, origin, 16000",
+    "quotation, 3, origin, NaN",
+    "quotation, 1, board, NaN",
+    "design, 1, origin, NaN",
+    "sign-off, 1, origin, NaN"
+  })
+  void quotationMayTakeTheTypicalCurrent(String stage, int phases, String point, double current) {
+    Scenario supply =
+        stated(null, null, null, null)
+            .with("/stage", stage)
+            .with("/supply/phases", phases)
+            .with("/supply/point", point);
+    Dossier d = dossier(supply);
+    assertEquals(current, ofWay(supply, 1, 1, d));
+    boolean typical = current > 0;
+    assertEquals(typical ? 1 : 0, d.typical().size());
+    assertEquals(!typical, missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
+  @Test
+  void unknownNumberOfPhasesHasNoTypicalCurrent() {
+    Scenario supply =
+        stated(null, null, null, null).with("/stage", "quotation").without("/supply/phases");
+    assertEquals(Double.NaN, ofWay(supply, 1, 1, dossier(supply)));
+  }
+
+  /** To earth: as stated, else in TN the greatest of any kind. */
+  @ParameterizedTest
+  @CsvSource({"1800, 1800", ", 4000"})
+  void earthFaultCurrentOfTn(Double stated, double current) {
+    Scenario supply = stated(1500.0, stated, 3000.0, 4000.0);
+    assertEquals(current, GreatestCurrent.toEarth(supply.circuit(), dossier(supply)).value(), 1e-9);
+  }
+
+  /** In TT Cmax·Uo/(RA/2) = 1.1·230/(20/2) = 25.3 A in a design, listed; stated it is taken. */
+  @ParameterizedTest
+  @CsvSource({"design, , 25.3", "design, 40, 40", "sign-off, , 4000"})
+  void earthFaultCurrentOfTt(String stage, Double stated, double current) {
+    Scenario supply =
+        stated(1500.0, stated, null, 4000.0)
+            .with("/stage", stage)
+            .with("/supply/earthing", "TT")
+            .with("/supply/earthElectrodeResistanceOhm", 20);
+    Dossier d = dossier(supply);
+    assertEquals(current, GreatestCurrent.toEarth(supply.circuit(), d).value(), 1e-9);
+    assertEquals(
+        current == 25.3,
+        d.assumptions().stream()
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_TT_FAULT_CURRENT));
+  }
+
+  @Test
+  void ttWithoutAnElectrodeTakesTheGreatestOfAnyKind() {
+    Scenario supply =
+        stated(null, null, null, 4000.0).with("/stage", "design").with("/supply/earthing", "TT");
+    assertEquals(4000, GreatestCurrent.toEarth(supply.circuit(), dossier(supply)).value());
+    Scenario tn =
+        stated(null, null, null, 4000.0)
+            .with("/stage", "design")
+            .with("/supply/earthElectrodeResistanceOhm", 20);
+    assertEquals(4000, GreatestCurrent.toEarth(tn.circuit(), dossier(tn)).value());
+  }
+
+  @Test
+  void missingCurrentIsNamed() {
+    Scenario supply = stated(null, null, null, null);
+    Dossier d = dossier(supply);
+    ofWay(supply, 1, 1, d);
+    assertTrue(missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
+  private static double ofWay(Scenario supply, int lines, Integer poles, Dossier d) {
+    return GreatestCurrent.ofWay(supply.circuit(), new LiveConductors(lines, true), poles, d)
+        .value();
+  }
+
+  private static Scenario stated(Double neutral, Double earth, Double three, Double any) {
+    Scenario supply =
+        Scenario.oven()
+            .with("/supply/basis", "declared")
+            .without("/supply/faultCurrents")
+            .without("/supply/maximumFaultCurrentA");
+    supply = neutral == null ? supply : supply.with(CURRENTS + "lineToNeutral/maximumA", neutral);
+    supply = earth == null ? supply : supply.with(CURRENTS + "lineToEarth/maximumA", earth);
+    supply = three == null ? supply : supply.with(CURRENTS + "threePhase/maximumA", three);
+    return any == null ? supply : supply.with("/supply/maximumFaultCurrentA", any);
+  }
+
+  private static boolean missing(Dossier d, String pointer) {
+    return d.missing().stream().anyMatch(note -> note.pointer().text().equals(pointer));
+  }
+}
