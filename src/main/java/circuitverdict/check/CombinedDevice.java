@@ -25,8 +25,11 @@ final class CombinedDevice {
 
   static boolean covers(Circuit circuit, LiveConductors live, Figure greatest, Dossier d) {
     ProtectiveDevice device = circuit.device();
+    if (live == null) {
+      return false;
+    }
     for (Cable cable : Wiring.cables(circuit)) {
-      if (cable.parallel() > 1) {
+      if (cable.parallel() > 1 || !wholeNeutral(cable, live, d)) {
         return false;
       }
     }
@@ -36,9 +39,20 @@ final class CombinedDevice {
         && Coordination.protects(circuit, live, d);
   }
 
-  private static boolean limitsCurrent(ProtectiveDevice device, Figure capacity, Dossier d) {
-    if (Boolean.TRUE.equals(device.data().currentLimiting())) {
+  private static boolean wholeNeutral(Cable cable, LiveConductors live, Dossier d) {
+    if (!live.neutral()) {
       return true;
+    }
+    double line = Wiring.lineCsa(cable, d).value();
+    return Comparator.atMost(line, Wiring.neutralCsa(cable, d).value());
+  }
+
+  private static boolean limitsCurrent(ProtectiveDevice device, Figure capacity, Dossier d) {
+    boolean declared = Boolean.TRUE.equals(device.data().currentLimiting());
+    boolean classOne =
+        device instanceof Breaker breaker && breaker.energyClass() != null && breaker.energyClass() == 1;
+    if (declared) {
+      return !classOne && !"BS 3036".equals(device.data().standard());
     }
     if (device instanceof Fuse fuse) {
       return switch (device.data().standard()) {

@@ -24,12 +24,12 @@ public final class EarthingArrangement implements Check {
     Judgement judgement = new Judgement(name(), circuit, d, "/supply").by(Clause.EARTHING);
     Supply.Earthing earthing = circuit.supply().earthing();
     Boolean charging = charging(circuit);
-    if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {
-      return judgement.notApplicable();
-    }
     if (earthing == null) {
       d.missing(At.EARTHING);
       return judgement.undetermined().conclude();
+    }
+    if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {
+      return judgement.notApplicable();
     }
     return switch (earthing) {
       case TN_S -> Boolean.TRUE.equals(charging) ? judgement.concludeMet() : judgement.notApplicable();
@@ -87,7 +87,6 @@ public final class EarthingArrangement implements Check {
     if (load.has(Load.Kind.VEHICLE_CHARGING) || byPlace) {
       return true;
     }
-    boolean said = load.kind() != null && load.kind() != Load.Kind.MIXED || !load.parts().isEmpty();
-    return said ? Boolean.FALSE : null;
+    return load.kindsKnown() ? Boolean.FALSE : null;
   }
 }

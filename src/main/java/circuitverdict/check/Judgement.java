@@ -78,6 +78,16 @@ final class Judgement {
     return comparison.verdict();
   }
 
+  /** Shows figures that what is missing leaves undecided. */
+  void open(String about, Figure actual, Comparator comparator, Figure limit) {
+    undetermined = true;
+    if (actual.known() && limit.known()) {
+      comparisons.add(
+          new Comparison(
+              about, actual, null, null, comparator, limit, null, Verdict.NOT_DETERMINED));
+    }
+  }
+
   /** Keeps a comparison for the record without counting it: a clause deems the duty met. */
   void show(Comparison comparison) {
     if (comparison.verdict() == Verdict.COMPLIES) {
@@ -124,14 +134,14 @@ final class Judgement {
     }
     if (fails && !d.typical().isEmpty()) {
       for (Pointer at : d.typical()) {
-        d.missing(NoteCode.TYPICAL_VALUE_FAILS, at);
+        d.missing(NoteCode.STAND_IN_FAILS, at);
       }
-      return finding(Verdict.NOT_DETERMINED, Reason.TYPICAL_VALUE_FAILS);
+      return finding(Verdict.NOT_DETERMINED, Reason.STAND_IN_FAILS);
     }
     if (fails) {
       return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
     }
-    if (undetermined || comparisons.isEmpty()) {
+    if (undetermined || comparisons.isEmpty() || d.standsAtBest()) {
       return finding(Verdict.NOT_DETERMINED, undeterminedReason());
     }
     if (d.strength() == Dossier.Strength.GUIDANCE && proofWanted()) {

@@ -10,7 +10,9 @@ public enum Reason {
       "What is known of the quantity is an interval that the limit divides: data of the maker would"
           + " settle it."),
   PROOF_WANTED("Only published guidance supports it, and proof was asked for."),
-  TYPICAL_VALUE_FAILS("It fails with a typical value; the real one was not stated."),
+  STAND_IN_FAILS(
+      "It fails with a typical or a worst value that stands for one not stated; the real one may"
+          + " better it."),
   DEVICE_NOT_JUDGED("Devices of this kind are not judged by this check."),
   NO_SUCH_DUTY("The rule does not bear on what is stated."),
   CHECK_FAILS("A counted check does not comply."),

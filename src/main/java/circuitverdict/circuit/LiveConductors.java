@@ -15,7 +15,7 @@ public record LiveConductors(int lines, boolean neutral) {
 
   /** Loaded conductors by which the rating tables are read: two or three. */
   public int loaded() {
-    return lines == 3 ? 3 : 2;
+    return lines + (neutral ? 1 : 0) >= 3 ? 3 : 2;
   }
 
   /** All live conductors. */

@@ -90,6 +90,19 @@ public record Load(
     return connection == Connection.FIXED || parts.stream().allMatch(Load::onlyFixed);
   }
 
+  /** Whether the kind of the load, or of every part of a mixed one, is stated. */
+  public boolean kindsKnown() {
+    if (parts.isEmpty()) {
+      return kind != null && kind != Kind.MIXED;
+    }
+    return parts.stream().allMatch(Load::kindsKnown);
+  }
+
+  /** Whether lighting is stated of the load or of a part. */
+  public boolean hasLighting() {
+    return use == Use.LIGHTING || parts.stream().anyMatch(Load::hasLighting);
+  }
+
   /** Whether the load, or a part of it, is of this kind. */
   public boolean has(Kind wanted) {
     return kind == wanted || parts.stream().anyMatch(part -> part.has(wanted));

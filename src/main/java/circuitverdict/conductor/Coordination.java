@@ -41,6 +41,8 @@ public record Coordination(
   }
 
   private static final Formula ALLOWED = Formula.of("1.45·Iz", Unit.AMPERE, "k2·Iz");
+  private static final Formula ALLOWED_BURIED =
+      Formula.of("1.45·Cc·Iz", Unit.AMPERE, "k2·Cc·Iz");
   private static final Formula BURIED = Formula.of("In/Cc", Unit.AMPERE, "In/Cc");
 
   /** The coordination of one cable. */
@@ -75,7 +77,18 @@ public record Coordination(
         installed,
         rule,
         settled ? unknown() : conventional,
-        settled ? unknown() : d.working().step(ALLOWED, factor, installed));
+        settled ? unknown() : allowed(cable, factor, installed, d));
+  }
+
+  private static Figure allowed(Cable cable, Figure factor, Figure installed, Dossier d) {
+    return cable.installation().buried()
+        ? d.working()
+            .step(
+                ALLOWED_BURIED,
+                factor,
+                d.constant("Cc", Constant.OVERLOAD_FACTORS_BURIED),
+                installed)
+        : d.working().step(ALLOWED, factor, installed);
   }
 
   private static boolean breaker(ProtectiveDevice device) {

@@ -24,6 +24,7 @@ public final class DesignCurrent {
       Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
   private static final Formula THREE =
       Formula.of("Ib", Unit.AMPERE, "P·n·kd/(√3·U·cosφ·η/100)");
+  private static final Formula POINTS = Formula.of("Ib", Unit.AMPERE, "Ir·n·kd");
   private static final Formula SUM = Formula.of("Ib", Unit.AMPERE, "Isum + Ipart");
   private static final Formula DIVERSE = Formula.of("Ib", Unit.AMPERE, "kd·Isum");
 
@@ -40,10 +41,13 @@ public final class DesignCurrent {
     boolean sockets = load.kind() == Load.Kind.SOCKET_OUTLETS || circuit.cable().ring();
     if (load.designCurrentA() == null && !powerStated && sockets && circuit.device() != null) {
       Figure rated = RatedCurrent.of(circuit.device(), d);
+      Figure outlet =
+          d.given("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(At.LOAD, "ratedCurrentA"));
+      Figure design = outlet.known() ? Figure.greater(rated.as("Ib"), outlet) : rated.as("Ib");
       if (rated.known()) {
-        d.assume(NoteCode.DESIGN_CURRENT_IS_RATING, At.DESIGN_CURRENT, rated.as("Ib"));
+        d.assume(NoteCode.DESIGN_CURRENT_IS_RATING, At.DESIGN_CURRENT, design);
       }
-      return d.working().look(rated.as("Ib"));
+      return d.working().look(rated.known() ? design : rated.as("Ib"));
     }
     return ofLoad(circuit, load, At.LOAD, live, d);
   }
@@ -57,8 +61,8 @@ public final class DesignCurrent {
     if (load.kind() == Load.Kind.VEHICLE_CHARGING) {
       // A charging point draws what it declares; its rounded power would give a few tenths more.
       String member = load.ratedCurrentA() == null ? "designCurrentA" : "ratedCurrentA";
-      return d.working()
-          .look(d.need("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member)));
+      Figure declared = d.need("Ir", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member));
+      return d.working().step(POINTS, declared, count(load, place, d), diversity(load, place, d));
     }
     if (!load.parts().isEmpty()) {
       return ofParts(circuit, load, place, live, d);
@@ -83,10 +87,6 @@ public final class DesignCurrent {
   private static Figure ofPower(
       Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
     Figure power = d.given("P", load.ratedPowerW(), Unit.WATT, new Pointer(place, "ratedPowerW"));
-    Figure count =
-        load.count() == null
-            ? one("n")
-            : d.given("n", (double) load.count(), Unit.ONE, new Pointer(place, "count"));
     Figure voltage =
         load.ratedVoltageV() != null
             ? d.given("U", load.ratedVoltageV(), Unit.VOLT, new Pointer(place, "ratedVoltageV"))
@@ -99,7 +99,13 @@ public final class DesignCurrent {
     return d.working()
         .step(
             live.threePhase() ? THREE : SINGLE,
-            power, count, diversity(load, place, d), voltage, cosine, efficiency);
+            power, count(load, place, d), diversity(load, place, d), voltage, cosine, efficiency);
+  }
+
+  private static Figure count(Load load, String place, Dossier d) {
+    return load.count() == null
+        ? one("n")
+        : d.given("n", (double) load.count(), Unit.ONE, new Pointer(place, "count"));
   }
 
   private static Figure diversity(Load load, String place, Dossier d) {
@@ -110,8 +116,14 @@ public final class DesignCurrent {
 
   private static Figure efficiency(Load load, String place, Dossier d) {
     Pointer at = new Pointer(place, "efficiencyPercent");
-    if (load.efficiencyPercent() == null && load.kind() != Load.Kind.MOTOR) {
-      return Figure.derived("η", 100, Unit.PERCENT);
+    Figure drawn = Figure.derived("η", 100, Unit.PERCENT);
+    if (load.efficiencyPercent() == null && load.kind() == null && d.allows(Allowance.TABLE_DEFAULTS)) {
+      d.assume(NoteCode.ASSUMED_EFFICIENCY, at, drawn);
+      return drawn;
+    }
+    boolean powerIsDrawn = load.kind() != null && load.kind() != Load.Kind.MOTOR;
+    if (load.efficiencyPercent() == null && powerIsDrawn) {
+      return drawn;
     }
     return d.need("η", load.efficiencyPercent(), Unit.PERCENT, at);
   }

@@ -70,9 +70,12 @@ public final class HeatLimit {
 
   private static Figure better(Cable cable, Dossier d) {
     Figure core = core(cable, "incorporated", d);
-    return cable.armourAreaMm2() == null
-        ? core
-        : Figure.greater(core, ofSteel(cable, "armour", armourArea(cable, d), d));
+    if (cable.armourAreaMm2() == null) {
+      d.assumeCurable(
+          NoteCode.ASSUMED_CORE_ALONE, new Pointer(cable.place(), "armourAreaMm2"), core);
+      return core;
+    }
+    return Figure.greater(core, ofSteel(cable, "armour", armourArea(cable, d), d));
   }
 
   private static Figure core(Cable cable, String arrangement, Dossier d) {

@@ -3,9 +3,11 @@ package circuitverdict.conductor;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
+import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
@@ -155,14 +157,29 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
       return d.working()
           .step(STATED_X, d.given("x1", cable.reactanceOhmPerKm(), Unit.OHM_PER_KM, at));
     }
-    Double size = cable.lineCsaMm2();
-    if (size == null || size <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number()) {
+    Figure size = Wiring.lineCsa(cable, d);
+    if (!size.known()) {
+      return Figure.unknown("x", Unit.MILLIOHM_PER_M);
+    }
+    if (size.value() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number()) {
       return Figure.derived("x", 0, Unit.MILLIOHM_PER_M);
     }
     Table table = DropTables.of(cable, d.edition());
-    Value tabled = table != null && table.has("2/x") ? table.at("2/x", size) : null;
-    return tabled != null
-        ? Figure.of("x", tabled)
-        : d.working().step(STATED_X, d.constant("x1", Constant.REACTANCE_PER_CONDUCTOR));
+    Value tabled = table != null && table.has("2/x") ? table.at("2/x", size.value()) : null;
+    if (tabled != null) {
+      return Figure.of("x", tabled);
+    }
+    Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
+    // Single cores may lie apart, and their reactance grows with the distance: nothing stands for it.
+    if (cable.construction() == null || cable.construction() == Cable.Construction.SINGLES) {
+      d.missing(at);
+      return Figure.unknown("x", Unit.MILLIOHM_PER_M);
+    }
+    Value usual = d.edition().constant(Constant.REACTANCE_PER_CONDUCTOR);
+    return d.working()
+        .step(
+            STATED_X,
+            d.orAssume(
+                "x1", null, at, usual, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_REACTANCE));
   }
 }

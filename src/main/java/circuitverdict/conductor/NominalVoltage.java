@@ -43,7 +43,7 @@ public final class NominalVoltage {
     if (live == null || !lineToEarth.known()) {
       return Figure.unknown("U", Unit.VOLT);
     }
-    if (live.lines() == 1) {
+    if (live.lines() == 1 || live.lines() == 2 && live.neutral()) {
       return lineToEarth.as("U");
     }
     boolean common =

@@ -80,7 +80,7 @@ final class RatingFactors {
     if (cables == 1) {
       return one("Cg");
     }
-    if (laid.groupArrangement() == Installation.Group.SPACED && !laid.buried()) {
+    if (laid.groupArrangement() == Installation.Group.SPACED && freeToAir()) {
       // Clear by more than twice the diameter: Table 4C1 asks for no factor.
       return one("Cg");
     }
@@ -88,6 +88,12 @@ final class RatingFactors {
       d.assume(NoteCode.ASSUMED_BUNCHED, new Pointer(place, "groupArrangement"));
     }
     return d.tabled("Cg", grouped(cables), Unit.ONE, at);
+  }
+
+  /** Methods whose cables can lie clear of each other; in conduit, trunking or the ground they cannot. */
+  private boolean freeToAir() {
+    String method = laid.referenceMethod();
+    return "C".equals(method) || "E".equals(method) || "F".equals(method) || "G".equals(method);
   }
 
   private Value grouped(int cables) {
@@ -189,9 +195,6 @@ final class RatingFactors {
 
   /** Whether the load is known to make harmonics; null where its kind is not stated. */
   private static Boolean harmonicsExpected(Load load) {
-    if (load.kind() == null && load.parts().isEmpty()) {
-      return null;
-    }
     for (Load.Kind rich :
         new Load.Kind[] {
           Load.Kind.LED, Load.Kind.DISCHARGE, Load.Kind.ELECTRONIC, Load.Kind.MIXED,
@@ -201,7 +204,7 @@ final class RatingFactors {
         return true;
       }
     }
-    return false;
+    return load.kindsKnown() ? Boolean.FALSE : null;
   }
 
   private static Figure one(String symbol) {

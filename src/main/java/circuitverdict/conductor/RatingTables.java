@@ -26,7 +26,7 @@ final class RatingTables {
             new Pointer(cable.place() + "/installation", "referenceMethod"));
     d.need(cable.construction(), new Pointer(cable.place(), "construction"));
     d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
-    Figure size = Wiring.lineCsa(cable, d);
+    Figure size = Wiring.ratedCsa(cable, live, d);
     Cable.Metal metal = Wiring.metal(cable, d);
     if (method == null
         || live == null

@@ -58,7 +58,8 @@ public final class VoltageDropOfCable {
     if (cable.lineResistanceOhmPerKm() != null) {
       return stated(cable, live, cosine, d);
     }
-    Double size = d.need(cable.lineCsaMm2(), new Pointer(cable.place(), "lineCsaMm2"));
+    Figure smaller = Wiring.ratedCsa(cable, live, d);
+    Double size = smaller.known() ? smaller.value() : null;
     d.need(cable.construction(), new Pointer(cable.place(), "construction"));
     d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
     boolean copper = Wiring.metal(cable, d) == Cable.Metal.COPPER;

@@ -9,6 +9,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,6 +76,24 @@ public final class Wiring {
     }
     d.assume(NoteCode.ASSUMED_NEUTRAL_SIZE, at);
     return lineCsa(cable, d);
+  }
+
+  /**
+   * Cross-section by which a cable is rated, mm²: on one phase the neutral carries what the line does,
+   * so the smaller of the two counts; a smaller neutral of three phases is not judged.
+   */
+  public static Figure ratedCsa(Cable cable, LiveConductors live, Dossier d) {
+    Figure line = lineCsa(cable, d);
+    if (live == null || !live.neutral()) {
+      return line;
+    }
+    Figure neutral = neutralCsa(cable, d);
+    boolean smaller = !Comparator.atMost(line.value(), neutral.value());
+    if (live.threePhase() && neutral.known() && smaller) {
+      d.missing(NoteCode.REDUCED_NEUTRAL, new Pointer(cable.place(), "neutralCsaMm2"));
+      return Figure.unknown("S", Unit.SQUARE_MM);
+    }
+    return neutral.known() && line.known() && !smaller ? line : neutral;
   }
 
   /** Length of a cable, m; of a ring the whole loop. */

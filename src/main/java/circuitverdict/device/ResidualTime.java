@@ -19,9 +19,14 @@ import circuitverdict.standard.Value;
 public final class ResidualTime {
   private ResidualTime() {}
 
-  /** Whether the device has a residual function. */
+  /** Whether the device has a residual function that its product standard knows. */
   public static boolean has(ProtectiveDevice device) {
-    return device != null && device.data().residual() != null;
+    if (device == null || device.data().residual() == null) {
+      return false;
+    }
+    return device instanceof Rccb
+        || device instanceof AdjustableBreaker
+        || device instanceof Breaker && "IEC 61009-1".equals(device.data().standard());
   }
 
   /**
@@ -61,8 +66,9 @@ public final class ResidualTime {
       if (rccb.makingBreakingA() != null) {
         return d.given("IΔm", rccb.makingBreakingA(), Unit.AMPERE, at);
       }
-      Value least = d.edition().constant(Constant.RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING);
-      return Figure.of("IΔm", least);
+      Figure least = d.constant("IΔm", Constant.RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING);
+      d.assume(NoteCode.ASSUMED_RESIDUAL_CAPACITY, at, least);
+      return least;
     }
     return Figure.unknown("IΔm", Unit.AMPERE);
   }

@@ -34,6 +34,7 @@ public final class Dossier {
   private List<Dossier> adopted = List.of();
   private Strength strength = Strength.RULE;
   private boolean blocked;
+  private boolean atBest;
 
   /** A dossier for one check of one circuit that shares nothing with others. */
   public Dossier(Edition edition, Allowance allowance, Working working) {
@@ -75,6 +76,7 @@ public final class Dossier {
     inner.remarks.forEach(note -> remarks = with(remarks, note));
     inner.typical.forEach(at -> typical = with(typical, at));
     restsOn(inner.strength);
+    atBest |= inner.atBest;
     working.adopt(inner.working);
   }
 
@@ -165,8 +167,11 @@ public final class Dossier {
     assumptions = with(assumptions, new Note(code, at, List.of(figures)));
   }
 
-  /** Notes an assumption of a typical value: it can carry a compliance, never a failure. */
-  public void assumeTypical(NoteCode code, Pointer at, Figure... figures) {
+  /**
+   * Notes an assumption that the real value may better, a typical or a worst one: it can carry a
+   * compliance, never a failure.
+   */
+  public void assumeCurable(NoteCode code, Pointer at, Figure... figures) {
     assume(code, at, figures);
     typical = with(typical, at);
   }
@@ -180,6 +185,20 @@ public final class Dossier {
   public void block(Pointer at) {
     blocked = true;
     missing(NoteCode.NOT_IN_TABLES, at);
+  }
+
+  /**
+   * Notes that a missing input stands at its best: what fails then fails for certain, but nothing may
+   * comply by it.
+   */
+  public void atBest(Pointer missing) {
+    atBest = true;
+    missing(missing);
+  }
+
+  /** Whether a missing input stands at its best, so that nothing may comply. */
+  public boolean standsAtBest() {
+    return atBest;
   }
 
   /** Whether no verdict may be given. */

@@ -20,9 +20,12 @@ public enum NoteCode {
   HIGH_INTEGRITY_NEEDED(
       "A standing current of this size needs a protective conductor of high integrity (543.7):"
           + " state one of at least the size shown, or show how else the clause is met."),
-  TYPICAL_VALUE_FAILS(
-      "With the typical value the check fails; the real value may be better, so it decides: state"
-          + " it."),
+  STAND_IN_FAILS(
+      "With the value that stands in for it the check fails; the real value may be better, so it"
+          + " decides: state it."),
+  REDUCED_NEUTRAL(
+      "A neutral smaller than the line conductors is not judged in a three-phase circuit: its own"
+          + " protection decides (431.2)."),
   // assumptions
   ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
   ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
@@ -37,6 +40,12 @@ public enum NoteCode {
   ASSUMED_NEUTRAL_SIZE("Neutral taken as large as the line conductor."),
   ASSUMED_PROTECTIVE_SIZE("Protective core taken as the usual one beside this line conductor."),
   ASSUMED_GENERAL_PURPOSE("The fuse taken as one of general purpose (gG)."),
+  ASSUMED_SETTING("The setting Ir taken as the rated current In."),
+  ASSUMED_EFFICIENCY("The rated power taken as power drawn."),
+  ASSUMED_REACTANCE("Reactance taken by common practice where no table gives it."),
+  ASSUMED_CORE_ALONE("The protective core taken as carrying the whole fault, without the armour."),
+  ASSUMED_RESIDUAL_CAPACITY(
+      "Residual making and breaking capacity taken as the least of the standard."),
   ASSUMED_COPPER("Conductors taken as copper."),
   ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
   ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),
@@ -85,6 +94,9 @@ public enum NoteCode {
       "Longer than 5 s: the adiabatic form errs on the safe side, so failure is not stated by it."),
   CURRENTS_CONTRADICT(
       "The least fault current exceeds the greatest stated: one of the two inputs is wrong."),
+  ENERGY_EXCEEDS(
+      "The energy let through exceeds what the conductor stands by calculation; its size alone"
+          + " meets the table, which the rules allow instead."),
   TABLE_54_7("Held by Table 54.7: no smaller than the line conductor demands."),
   STANDING_CURRENT(
       "Standing current above this: permanent connection or an industrial connector is needed"

@@ -102,7 +102,7 @@ public final class GreatestCurrent {
     boolean single = supply.phases() != null && supply.phases() == 1;
     if (single && SupplyLoop.atOrigin(supply, d) && d.allows(Allowance.TYPICAL_VALUES)) {
       Figure typical = d.constant("If,max", Constant.SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE);
-      d.assumeTypical(NoteCode.TYPICAL_FAULT_CURRENT, At.MAXIMUM_CURRENT, typical);
+      d.assumeCurable(NoteCode.TYPICAL_FAULT_CURRENT, At.MAXIMUM_CURRENT, typical);
       return d.working().look(typical);
     }
     d.missing(At.MAXIMUM_CURRENT);

@@ -26,6 +26,8 @@ public final class SupplyLoop {
   private static final Formula PART_COLD =
       Formula.of(EARTH, Unit.OHM, "(Ze + (Zm − Ze)·Chot)·(1 + u/100)");
 
+  private static final Formula WITH_ELECTRODE = Formula.of(EARTH, Unit.OHM, "Zn + RA");
+
   private SupplyLoop() {}
 
   /** Earth fault loop impedance Zdb (Ze at the origin). */
@@ -77,7 +79,13 @@ public final class SupplyLoop {
     }
     Value value = d.edition().constant("supply-typical", "loop/" + supply.earthing().word());
     Figure loop = Figure.of(EARTH, value);
-    d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);
+    if (supply.earthing() == Supply.Earthing.TT) {
+      // The typical figure is the supply's own part: the installation's electrode comes on top.
+      Figure electrode =
+          d.need("RA", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
+      loop = d.working().step(WITH_ELECTRODE, loop.as("Zn"), electrode);
+    }
+    d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);
     return d.working().look(loop);
   }
 
@@ -90,13 +98,13 @@ public final class SupplyLoop {
     }
     Figure stated = d.given(EARTH, ohm, Unit.OHM, at);
     if (basis == Supply.Basis.TYPICAL) {
-      d.assumeTypical(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
+      d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
     }
     if (basis != null && basis != Supply.Basis.MEASURED_COLD) {
       return d.working().look(stated);
     }
     if (basis == null) {
-      d.assume(NoteCode.ASSUMED_MEASURED_COLD, At.BASIS);
+      d.assumeCurable(NoteCode.ASSUMED_MEASURED_COLD, At.BASIS);
     }
     Figure measured = stated.as("Zm");
     Figure uncertainty = Uncertainty.of(supply, d);
@@ -104,7 +112,7 @@ public final class SupplyLoop {
       return d.working().step(WIDENED, measured, uncertainty);
     }
     if (supply.point() == null) {
-      d.assume(NoteCode.ASSUMED_BOARD, At.POINT);
+      d.assumeCurable(NoteCode.ASSUMED_BOARD, At.POINT);
     }
     d.remark(NoteCode.MEASURED_RAISED);
     Figure factor = d.constant("Chot", Constant.COLD_LOOP_CORRECTION);

@@ -8,22 +8,24 @@ import circuitverdict.explain.Figure;
 import circuitverdict.quantity.Unit;
 
 /**
- * Uncertainty of measured figures, %. At sign-off a measured figure without it is not known; before
- * that it counts as exact.
+ * Uncertainty of measured figures, %. At sign-off a measured figure without it stands at its best, so
+ * that nothing may comply by it; before that it counts as exact.
  */
 final class Uncertainty {
   private Uncertainty() {}
 
   static Figure of(Supply supply, Dossier d) {
-    if (supply.instrumentUncertaintyPercent() == null && d.allows(Allowance.TABLE_DEFAULTS)) {
+    if (supply.instrumentUncertaintyPercent() == null) {
+      if (!d.allows(Allowance.TABLE_DEFAULTS)) {
+        d.atBest(At.UNCERTAINTY);
+      }
       return Figure.derived("u", 0, Unit.PERCENT);
     }
-    return d.need("u", supply.instrumentUncertaintyPercent(), Unit.PERCENT, At.UNCERTAINTY);
+    return d.given("u", supply.instrumentUncertaintyPercent(), Unit.PERCENT, At.UNCERTAINTY);
   }
 
   /** Whether the supply's figures are readings: a missing basis counts as one. */
   static boolean measured(Supply supply) {
-    return supply.basis() == null && supply.loopImpedanceOhm() != null
-        || supply.basis() == Supply.Basis.MEASURED_COLD;
+    return supply.basis() == null || supply.basis() == Supply.Basis.MEASURED_COLD;
   }
 }

@@ -27,7 +27,7 @@ public enum Comparator {
   /** Margin to the limit in percent of the limit; negative where the relation does not hold. */
   public double marginPercent(double actual, double limit) {
     double room = this == AT_MOST ? limit - actual : actual - limit;
-    if (room == 0) {
+    if (room == 0 || room < 0 && holds(actual, limit)) {
       return 0;
     }
     return 100 * room / (limit == 0 ? Math.abs(actual) : Math.abs(limit));
