@@ -37,9 +37,7 @@ final class BackUpRule {
       Judgement judgement,
       Dossier d) {
     BackUp backUp = circuit.backUp();
-    if (backUp.combinationRatingA() != null
-        && backUp.evidence() != null
-        && circuit.upstreamDevice() != null) {
+    if (backUp.combinationRatingA() != null && EnergyEvidence.evidenced(circuit)) {
       Figure combined =
           d.given(
               "Icomb",
@@ -111,7 +109,7 @@ final class BackUpRule {
       return false;
     }
     Boolean singlePhase = singlePhase(circuit, live, d);
-    Boolean fused = fused(circuit, assembly, d);
+    Boolean fused = fused(circuit, assembly, current, d);
     if (Boolean.FALSE.equals(singlePhase) || Boolean.FALSE.equals(fused)) {
       return false;
     }
@@ -132,11 +130,20 @@ final class BackUpRule {
       d.missing(At.PHASES);
     }
     if (fused == null) {
-      d.missing(circuit.upstreamDevice() == null ? At.UPSTREAM : new Pointer("/upstreamDevice", "ratedCurrentA"));
+      d.missing(fuseFact(circuit, assembly));
     }
     if (assembly.deviceDeclared() == null) {
       d.missing(At.DEVICE_DECLARED);
     }
+  }
+
+  private static Pointer fuseFact(Circuit circuit, Assembly assembly) {
+    if (circuit.upstreamDevice() == null) {
+      return At.UPSTREAM;
+    }
+    return assembly.maximumUpstreamFuseA() == null
+        ? new Pointer("/assembly", "maximumUpstreamFuseA")
+        : new Pointer("/upstreamDevice", "ratedCurrentA");
   }
 
   private static Boolean singlePhase(Circuit circuit, LiveConductors live, Dossier d) {
@@ -153,7 +160,8 @@ final class BackUpRule {
   }
 
   /** Whether the fuse before it is one that the rule names, no larger than it allows. */
-  private static Boolean fused(Circuit circuit, Assembly assembly, Dossier d) {
+  private static Boolean fused(
+      Circuit circuit, Assembly assembly, Figure current, Dossier d) {
     ProtectiveDevice upstream = circuit.upstreamDevice();
     if (upstream == null || upstream.data().standard() == null) {
       return null;
@@ -164,10 +172,15 @@ final class BackUpRule {
     if (upstream.data().ratedCurrentA() == null) {
       return null;
     }
-    double most = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
-    if (assembly.maximumUpstreamFuseA() != null) {
-      most = Math.min(most, assembly.maximumUpstreamFuseA());
+    Double breaks = upstream.data().breakingCapacityA();
+    if (breaks != null && !Comparator.atMost(current.value(), breaks)) {
+      return false;
     }
+    double most = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
+    if (assembly.maximumUpstreamFuseA() == null) {
+      return null;
+    }
+    most = Math.min(most, assembly.maximumUpstreamFuseA());
     return Comparator.atMost(upstream.data().ratedCurrentA(), most);
   }
 }

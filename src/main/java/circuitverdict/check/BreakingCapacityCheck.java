@@ -10,6 +10,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
+import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Clause;
 
@@ -41,6 +42,9 @@ public final class BreakingCapacityCheck implements Check {
     Figure capacity = BreakingCapacity.of(device, d);
     Figure service = BreakingCapacity.service(device, capacity, d);
     Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);
+    if (contradicted(circuit, current, d)) {
+      return judgement.undetermined().conclude();
+    }
     if (!capacity.known() || Comparator.AT_MOST.holds(current.value(), capacity.value())) {
       if (service.known() && !Comparator.atMost(current.value(), service.value())) {
         d.remark(NoteCode.ABOVE_SERVICE_CAPACITY, service);
@@ -50,6 +54,20 @@ public final class BreakingCapacityCheck implements Check {
     }
     BackUpRule.judge(circuit, live, current, capacity, judgement, d);
     return judgement.conclude();
+  }
+
+  /** A stated greatest current below what the stated loop lets flow at least cannot be true. */
+  private static boolean contradicted(Circuit circuit, Figure current, Dossier d) {
+    if (circuit.supply().loopImpedanceOhm() == null || !current.known()) {
+      return false;
+    }
+    Figure least = SupplyLoop.leastCurrent(circuit, d);
+    if (!least.known() || Comparator.atMost(least.value(), current.value())) {
+      return false;
+    }
+    d.remark(NoteCode.CURRENTS_CONTRADICT, least, current);
+    d.missing(At.MAXIMUM_CURRENT);
+    return true;
   }
 
   private static LiveConductors singlePhase(Circuit circuit) {

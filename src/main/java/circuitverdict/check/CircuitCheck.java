@@ -1,6 +1,7 @@
 package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Supply;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Pointer;
@@ -65,7 +66,15 @@ public final class CircuitCheck {
     if (frequency != null && frequency != edition.constant(Constant.FREQUENCY).number()) {
       dossier.block(new Pointer("/supply", "frequencyHz"));
     }
-    return check.evaluate(circuit, dossier);
+    Finding finding = check.evaluate(circuit, dossier);
+    boolean byStandIn = finding.reason() == Reason.STAND_IN_FAILS;
+    if (byStandIn && circuit.supply().basis() == null && circuit.supply().loopImpedanceOhm() != null) {
+      // Failing even with the loop impedance as stated, it fails whatever that rests on.
+      Circuit best = circuit.with(circuit.supply().withBasis(Supply.Basis.DECLARED));
+      Finding atBest = one(check, best, edition, explain, new Shared());
+      return atBest.verdict() == Verdict.DOES_NOT_COMPLY ? atBest : finding;
+    }
+    return finding;
   }
 
   /** What may be assumed at a stage. */

@@ -6,6 +6,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.OperatingCurrent;
+import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -15,6 +16,7 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.LoopLimit;
+import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
@@ -26,7 +28,7 @@ import circuitverdict.standard.Constant;
  * at operating temperature decides. The 0.8 is never applied to conductors already hot.
  */
 public final class Commissioning implements Check {
-  private static final Formula READ = Formula.of("Zs,20", Unit.OHM, "Zdb + R1R2,20");
+  private static final Formula READ = Formula.of("Zs,20", Unit.OHM, "Zread + R1R2,20");
   private static final Formula CURRENT = Formula.of("Ipf", Unit.AMPERE, "Uo/Zs,20");
   private static final Formula LIMIT = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
 
@@ -55,9 +57,9 @@ public final class Commissioning implements Check {
             ? LoopLimit.of(
                 OperatingCurrent.within(circuit.device(), time.strictest().value(), d), voltage, d)
             : LoopLimit.unknown();
-    Figure reading = d.working().step(READ, loop.supply(), loop.part().cold());
+    Figure reading = d.working().step(READ, SupplyLoop.asRead(circuit, loop.supply(), d), loop.part().cold());
     judgement.tell(loop.part().cold(), d.working().step(CURRENT, voltage, reading));
-    ProtectiveDevice residual = EarthFaultDisconnection.residual(circuit);
+    ProtectiveDevice residual = ResidualTime.protecting(circuit);
     boolean byOvercurrent =
         Comparator.AT_MOST.holds(loop.impedance().value(), limit.impedance().value());
     if (residual != null && !byOvercurrent) {

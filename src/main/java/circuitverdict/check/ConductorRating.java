@@ -13,6 +13,7 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
@@ -41,6 +42,8 @@ public final class ConductorRating implements Check {
     Figure rated = Figure.unknown("In", Unit.AMPERE);
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
+    } else if (circuit.device().data().standard() == null) {
+      d.missing(new Pointer(circuit.device().data().place(), "standard"));
     } else {
       rated = RatedCurrent.of(circuit.device(), d);
     }
@@ -50,7 +53,7 @@ public final class ConductorRating implements Check {
       }
       CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
       Figure required =
-          circuit.device() == null
+          circuit.device() == null || circuit.device().data().standard() == null
               ? Figure.unknown("It,req", Unit.AMPERE)
               : required(circuit, cable, live, rated, rating, d);
       judgement.compare(cable.place(), required, Comparator.AT_MOST, rating.tabulated());
@@ -97,15 +100,19 @@ public final class ConductorRating implements Check {
 
   /** Table 52.3; where the use is not stated the stricter size decides if it is met. */
   private static void leastSize(Circuit circuit, Cable cable, Judgement judgement, Dossier d) {
+    if (cable.construction() == Cable.Construction.FLEXIBLE) {
+      // Table 52.3 leaves flexible cables to the standard of what they feed.
+      return;
+    }
     judgement.by(Clause.LEAST_SIZE);
     Figure size = Wiring.lineCsa(cable, d);
     Figure power = d.constant("S,min", Constant.LEAST_LINE_SIZE_POWER);
     Figure lighting = d.constant("S,min", Constant.LEAST_LINE_SIZE_LIGHTING);
     Load.Use use = circuit.load().use();
-    if (use == null && !Comparator.atMost(power.value(), size.value())) {
+    if (use == null && size.known() && !Comparator.atMost(power.value(), size.value())) {
       judgement.atBest(cable.place(), size, Comparator.AT_LEAST, lighting);
       d.missing(At.LOAD_USE);
-      judgement.undetermined();
+      judgement.open(cable.place(), size, Comparator.AT_LEAST, power);
       return;
     }
     judgement.compare(

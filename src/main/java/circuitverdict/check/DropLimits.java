@@ -29,7 +29,7 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
 
   static DropLimits of(Circuit circuit, Dossier d) {
     Supply.Ownership ownership = circuit.supply().ownership();
-    Load.Use use = circuit.load().use();
+    Load.Use use = circuit.load().hasLighting() ? Load.Use.LIGHTING : circuit.load().use();
     boolean ownershipOpen = ownership == null;
     boolean useOpen = use == null;
     String strictOwner = ownership == Supply.Ownership.PRIVATE ? "private" : "public";

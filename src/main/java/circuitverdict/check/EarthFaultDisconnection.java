@@ -35,7 +35,7 @@ public final class EarthFaultDisconnection implements Check {
     if (earthing == null || circuit.device() == null) {
       return judgement.undetermined().conclude();
     }
-    ProtectiveDevice residual = residual(circuit);
+    ProtectiveDevice residual = ResidualTime.protecting(circuit);
     LiveConductors live = Wiring.live(circuit, d);
     DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
     FaultLoop loop = FaultLoop.earth(circuit, live, d);
@@ -57,13 +57,5 @@ public final class EarthFaultDisconnection implements Check {
     }
     new ResidualDisconnection(circuit, residual, live, loop, time, d).judge(judgement);
     return judgement.conclude();
-  }
-
-  /** The residual function that sees the circuit: its own device's, or the one before it. */
-  static ProtectiveDevice residual(Circuit circuit) {
-    if (ResidualTime.has(circuit.device())) {
-      return circuit.device();
-    }
-    return ResidualTime.has(circuit.residualDevice()) ? circuit.residualDevice() : null;
   }
 }

@@ -3,6 +3,7 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Load;
 import circuitverdict.circuit.Supply;
+import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -62,7 +63,7 @@ public final class EarthingArrangement implements Check {
 
   private static Finding ownElectrode(Circuit circuit, Judgement judgement, Dossier d) {
     judgement.by(Clause.EARTHING_TT);
-    boolean residual = EarthFaultDisconnection.residual(circuit) != null;
+    boolean residual = ResidualTime.protecting(circuit) != null;
     Supply supply = circuit.supply();
     boolean electrode =
         supply.earthElectrodeResistanceOhm() != null || supply.loopImpedanceOhm() != null;

@@ -1,8 +1,11 @@
 package circuitverdict.check;
 
 import circuitverdict.device.LetThrough;
+import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.quantity.Comparator;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,12 +24,24 @@ final class EnergyComparisons {
     // Without the least current the range reaches down to nothing: what is certain of its upper end
     // alone can fail the check, never pass it.
     boolean open = !least.known();
+    if (!open && !Comparator.atMost(least.value(), greatest.value())) {
+      d.remark(NoteCode.CURRENTS_CONTRADICT, least, greatest);
+      d.missing(At.MAXIMUM_CURRENT);
+      unknown = true;
+      return;
+    }
     LetThrough.Energy over =
         energy.over(open ? greatest : least, greatest);
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;
     comparisons.add(comparison);
+  }
+
+  /** Nothing can be compared. */
+  EnergyComparisons unknown() {
+    unknown = true;
+    return this;
   }
 
   private static Figure unbounded(Figure figure) {

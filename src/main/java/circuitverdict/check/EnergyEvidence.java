@@ -3,21 +3,44 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.device.BreakingCapacity;
+import circuitverdict.device.LetThrough;
+import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 
 /** What would settle a question of let-through energy, and what the caller gave for it. */
 final class EnergyEvidence {
+  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "Ief,min/IΔn");
+
   private EnergyEvidence() {}
 
   /** Declared let-through of the pair with a named upstream device, A²s; null where there is none. */
   static Double backUp(Circuit circuit) {
-    boolean named = circuit.backUp().evidence() != null && circuit.upstreamDevice() != null;
-    return named ? circuit.backUp().limitedLetThroughA2s() : null;
+    return evidenced(circuit) ? circuit.backUp().limitedLetThroughA2s() : null;
+  }
+
+  /** The let-through of a device with that of its back-up, up to the current declared for the pair. */
+  static LetThrough withBackUp(Circuit circuit, LetThrough energy, Figure greatest) {
+    Double combination = circuit.backUp().combinationRatingA();
+    double upTo = combination != null ? combination : greatest.known() ? greatest.value() : 0;
+    return energy.withBackUp(backUp(circuit), upTo);
+  }
+
+  /** Whether back-up rests on evidence and on a named upstream device: standard and rating. */
+  static boolean evidenced(Circuit circuit) {
+    String evidence = circuit.backUp().evidence();
+    ProtectiveDevice upstream = circuit.upstreamDevice();
+    return evidence != null
+        && !evidence.isBlank()
+        && upstream != null
+        && upstream.data().standard() != null
+        && upstream.data().ratedCurrentA() != null;
   }
 
   /** Names the data that would settle it, and at which current. */
@@ -34,5 +57,19 @@ final class EnergyEvidence {
     } else {
       d.missing(At.MAXIMUM_CURRENT);
     }
+  }
+
+  /** A residual function breaks the earth fault within its own time, up to what it breaks. */
+  static LetThrough withResidual(Circuit circuit, LetThrough energy, Figure least, Dossier d) {
+    ProtectiveDevice residual = ResidualTime.protecting(circuit);
+    if (residual == null || residual.data().residual().operatingCurrentA() == null || !least.known()) {
+      return energy;
+    }
+    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
+    Figure operating =
+        d.given("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
+    Figure multiple = d.working().step(MULTIPLE, least, operating);
+    return energy.withResidual(
+        ResidualTime.latest(residual, multiple, d), ResidualTime.breaks(residual, d));
   }
 }

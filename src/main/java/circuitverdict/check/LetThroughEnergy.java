@@ -16,7 +16,7 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
-import circuitverdict.quantity.Unit;
+import java.util.function.Supplier;
 import circuitverdict.standard.Clause;
 
 /**
@@ -71,37 +71,59 @@ public final class LetThroughEnergy implements Check {
 
   private static EnergyComparisons energies(
       Circuit circuit, LiveConductors live, ProtectiveDevice device, Figure greatest, Dossier d) {
-    LetThrough energy = LetThrough.of(device, d).withBackUp(EnergyEvidence.backUp(circuit));
-    return over(circuit, live, energy, greatest, d);
+    return over(
+        circuit,
+        live,
+        () -> EnergyEvidence.withBackUp(circuit, LetThrough.of(device, d), greatest),
+        greatest,
+        d);
   }
 
   private static EnergyComparisons guided(
       Circuit circuit, LiveConductors live, ProtectiveDevice device, Figure greatest, Dossier d) {
-    return over(circuit, live, LetThrough.byGuidance(device, greatest.value(), d), greatest, d);
+    return over(
+        circuit, live, () -> LetThrough.byGuidance(device, greatest.value(), d), greatest, d);
   }
 
   private static EnergyComparisons over(
-      Circuit circuit, LiveConductors live, LetThrough energy, Figure greatest, Dossier d) {
+      Circuit circuit,
+      LiveConductors live,
+      Supplier<LetThrough> energy,
+      Figure greatest,
+      Dossier d) {
     EnergyComparisons comparisons = new EnergyComparisons();
-    Figure toEarth = leastToEarth(circuit, live, d);
+    if (live == null) {
+      return comparisons.unknown();
+    }
     Figure between = leastBetweenLive(circuit, live, d);
-    Figure leastOfLine = lesserKnown(toEarth, between);
+    boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
     for (Cable cable : Wiring.cables(circuit)) {
-      comparisons.add(cable.place(), energy, leastOfLine, greatest, HeatLimit.line(cable, d), d);
-      if (live != null && live.neutral()) {
-        comparisons.add(cable.place(), energy, between, greatest, HeatLimit.neutral(cable, d), d);
+      Figure line = HeatLimit.line(cable, d);
+      comparisons.add(cable.place(), energy.get(), between, greatest, line, d);
+      if (tn) {
+        toEarth(circuit, live, cable, energy.get(), greatest, line, comparisons, d);
+      }
+      if (live.neutral()) {
+        Figure neutral = HeatLimit.neutral(cable, d);
+        comparisons.add(cable.place(), energy.get(), between, greatest, neutral, d);
       }
     }
     return comparisons;
   }
 
-  /** The line conductor carries an earth fault too; in TT a residual device clears it. */
-  private static Figure leastToEarth(Circuit circuit, LiveConductors live, Dossier d) {
-    boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
-    boolean residual = EarthFaultDisconnection.residual(circuit) != null;
-    return tn && !residual
-        ? FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d)
-        : Figure.derived("Ief,min", Double.POSITIVE_INFINITY, Unit.AMPERE);
+  /** The line carries an earth fault too: in TN by metal, cleared by whatever breaks first. */
+  private static void toEarth(
+      Circuit circuit,
+      LiveConductors live,
+      Cable cable,
+      LetThrough energy,
+      Figure greatest,
+      Figure limit,
+      EnergyComparisons comparisons,
+      Dossier d) {
+    Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
+    LetThrough both = EnergyEvidence.withResidual(circuit, energy, least, d);
+    comparisons.add(cable.place(), both, least, greatest, limit, d);
   }
 
   private static Figure leastBetweenLive(Circuit circuit, LiveConductors live, Dossier d) {
@@ -109,13 +131,5 @@ public final class LetThroughEnergy implements Check {
       return FaultLoop.neutral(circuit, d).leastCurrent(circuit, d);
     }
     return FaultLoop.leastBetweenLines(circuit, d);
-  }
-
-  /** The lesser of two figures, unknown where either is. */
-  private static Figure lesserKnown(Figure a, Figure b) {
-    if (!a.known() || !b.known()) {
-      return Figure.unknown(a.symbol(), a.unit());
-    }
-    return Comparator.atMost(a.value(), b.value()) ? a : b;
   }
 }

@@ -37,8 +37,19 @@ final class OvercurrentDisconnection {
     if (!time.known()) {
       return LoopLimit.unknown();
     }
-    OperatingCurrent operating = OperatingCurrent.within(circuit.device(), time.value(), d);
-    return LoopLimit.of(operating, NominalVoltage.lineToEarth(circuit, d), d);
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    OperatingCurrent guided = OperatingCurrent.byGuidance(circuit.device(), time.value(), d);
+    LoopLimit own =
+        LoopLimit.of(OperatingCurrent.within(circuit.device(), time.value(), d), voltage, d);
+    double actual = loop.impedance().value();
+    if (guided.current().known() && !Comparator.AT_MOST.holds(actual, own.impedance().value())) {
+      LoopLimit delayed = LoopLimit.of(guided, voltage, d);
+      if (Comparator.AT_MOST.holds(actual, delayed.impedance().value())) {
+        d.restsOn(Dossier.Strength.GUIDANCE);
+        return delayed;
+      }
+    }
+    return own;
   }
 
   boolean holds() {
@@ -56,7 +67,7 @@ final class OvercurrentDisconnection {
     }
     if (Comparator.AT_MOST.holds(actual.value(), mildest.impedance().value())) {
       d.missing(At.CONNECTION);
-      judgement.undetermined();
+      judgement.open("/cable", actual, Comparator.AT_MOST, strictest.impedance());
       return;
     }
     compare(judgement, actual, mildest);

@@ -12,7 +12,6 @@ import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
-import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultLoop;
@@ -23,12 +22,9 @@ import circuitverdict.standard.Clause;
 
 /**
  * The protective conductor (543.1): it stands the energy of an earth fault (543.1.3), or is as large as
- * Table 54.7 demands (543.1.4) with nothing proving that it does not stand the energy; it keeps the
- * least sizes of 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
+ * Table 54.7 demands (543.1.4), which the rules allow instead; it keeps the least sizes of 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
  */
 public final class ProtectiveConductorCheck implements Check {
-  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "Ief,min/IΔn");
-
   @Override
   public CheckName name() {
     return CheckName.PROTECTIVE_CONDUCTOR;
@@ -47,8 +43,9 @@ public final class ProtectiveConductorCheck implements Check {
       greatest = GreatestCurrent.toEarth(circuit, d);
       Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
       judgement.tell(least, greatest);
-      LetThrough energy = LetThrough.of(circuit.device(), d).withBackUp(EnergyEvidence.backUp(circuit));
-      proof = compare(circuit, withResidual(circuit, energy, least, d), least, greatest, d);
+      LetThrough energy =
+          EnergyEvidence.withBackUp(circuit, LetThrough.of(circuit.device(), d), greatest);
+      proof = compare(circuit, EnergyEvidence.withResidual(circuit, energy, least, d), least, greatest, d);
     }
     bySize(circuit, live, greatest, proof, judgement, d);
     ProtectiveLeast.judge(circuit, judgement, d);
@@ -62,13 +59,17 @@ public final class ProtectiveConductorCheck implements Check {
       EnergyComparisons proof,
       Judgement judgement,
       Dossier d) {
-    if (proof.complies() || proof.fails()) {
+    if (proof.complies()) {
       proof.addTo(judgement);
       return;
     }
     if (byTable(circuit, judgement, d)) {
       judgement.by(Clause.PROTECTIVE_TABLE);
-      d.remark(NoteCode.TABLE_54_7);
+      d.remark(proof.fails() ? NoteCode.ENERGY_EXCEEDS : NoteCode.TABLE_54_7);
+      return;
+    }
+    if (proof.fails()) {
+      proof.addTo(judgement);
       return;
     }
     if (circuit.device() != null && ProtectiveGuidance.holds(circuit, live, greatest, d)) {
@@ -90,20 +91,6 @@ public final class ProtectiveConductorCheck implements Check {
       comparisons.add(cable.place(), energy, least, greatest, HeatLimit.protective(cable, d), d);
     }
     return comparisons;
-  }
-
-  /** A residual function breaks the earth fault within its own time, up to what it breaks. */
-  static LetThrough withResidual(Circuit circuit, LetThrough energy, Figure least, Dossier d) {
-    ProtectiveDevice residual = EarthFaultDisconnection.residual(circuit);
-    if (residual == null || residual.data().residual().operatingCurrentA() == null || !least.known()) {
-      return energy;
-    }
-    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
-    Figure operating =
-        d.given("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
-    Figure multiple = d.working().step(MULTIPLE, least, operating);
-    return energy.withResidual(
-        ResidualTime.latest(residual, multiple, d), ResidualTime.breaks(residual, d));
   }
 
   private static boolean byTable(Circuit circuit, Judgement judgement, Dossier d) {

@@ -4,6 +4,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.LoopPart;
+import circuitverdict.device.OperatingCurrent;
 import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -13,6 +14,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
+import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
@@ -60,18 +62,43 @@ final class ResidualDisconnection {
     if (verdict == Verdict.DOES_NOT_COMPLY && admits(limit.printed(), path)) {
       d.remark(NoteCode.PRINTED_VALUE_ADMITS);
     }
+    withinWhatItBreaks(judgement);
     Figure multiple = multiple(operating);
     judgement.tell(multiple);
+    Figure once = Figure.derived("1", 1, Unit.ONE);
+    if (multiple.known() && !Comparator.AT_LEAST.holds(multiple.value(), once.value())) {
+      judgement.compare(device.data().place(), multiple, Comparator.AT_LEAST, once);
+      return;
+    }
     Figure breakTime = ResidualTime.latest(device, multiple, d);
     boolean open = time.strictest().value() != time.mildest().value();
     boolean strict = Comparator.AT_MOST.holds(breakTime.value(), time.strictest().value());
     if (open && !strict && Comparator.AT_MOST.holds(breakTime.value(), time.mildest().value())) {
       d.missing(At.CONNECTION);
-      judgement.undetermined();
+      judgement.open(
+          device.data().place(), breakTime, Comparator.AT_MOST, time.strictest());
       return;
     }
     Figure allowed = strict ? time.strictest() : time.mildest();
     judgement.compare(device.data().place(), breakTime, Comparator.AT_MOST, allowed);
+  }
+
+  /**
+   * What it breaks must reach up to where the overcurrent device takes over, or to the greatest earth
+   * fault current: between the two nothing would be promised.
+   */
+  private void withinWhatItBreaks(Judgement judgement) {
+    Figure breaks = ResidualTime.breaks(device, d);
+    Figure takesOver =
+        time.strictest().known()
+            ? OperatingCurrent.within(circuit.device(), time.strictest().value(), d).current()
+            : Figure.unknown("Ia", Unit.AMPERE);
+    if (takesOver.known() && Comparator.AT_MOST.holds(takesOver.value(), breaks.value())) {
+      judgement.compare(device.data().place(), takesOver, Comparator.AT_MOST, breaks);
+      return;
+    }
+    Figure greatest = GreatestCurrent.toEarth(circuit, d);
+    judgement.compare(device.data().place(), greatest, Comparator.AT_MOST, breaks);
   }
 
   private static boolean admits(Value printed, Figure path) {

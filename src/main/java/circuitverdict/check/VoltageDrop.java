@@ -72,7 +72,7 @@ public final class VoltageDrop implements Check {
     }
     if (Comparator.atMost(total.value(), limits.mildest().value())) {
       limits.noteMissing(d);
-      judgement.undetermined();
+      judgement.open("/cable", total, Comparator.AT_MOST, limits.strictest());
       return;
     }
     compare(judgement, total, before, drop, voltage, limits.mildest(), d);
@@ -87,9 +87,9 @@ public final class VoltageDrop implements Check {
       Figure limit,
       Dossier d) {
     judgement.compare("/cable", total, Comparator.AT_MOST, limit);
-    Figure volts = d.working().step(IN_VOLTS, before, voltage, drop);
-    judgement.compare(
-        "/cable", volts, Comparator.AT_MOST, d.working().step(LIMIT_IN_VOLTS, limit, voltage));
+    judgement.tell(
+        d.working().step(IN_VOLTS, before, voltage, drop),
+        d.working().step(LIMIT_IN_VOLTS, limit, voltage));
   }
 
   private static Figure corrected(

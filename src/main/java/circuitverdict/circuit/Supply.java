@@ -114,6 +114,16 @@ public record Supply(
         voltageDropPercent, earthElectrodeResistanceOhm, openPenProtection);
   }
 
+  /** The same supply with its loop impedance resting on something else. */
+  public Supply withBasis(Basis other) {
+    return new Supply(
+        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, other,
+        loopImpedanceOhm, loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm, maximumFaultCurrentA, faultCurrents,
+        instrumentUncertaintyPercent, voltageDropPercent, earthElectrodeResistanceOhm,
+        openPenProtection);
+  }
+
   /** The same supply with a permitted measure against a broken PEN conductor. */
   public Supply withOpenPenProtection() {
     return new Supply(

@@ -56,7 +56,7 @@ public record Coordination(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();
-    Rule rule = rule(circuit, cable, rated, d);
+    Rule rule = rule(circuit, cable, rated, installed, d);
     if (rule == Rule.RING || rule == Rule.SPUR) {
       Figure least = d.constant("Iz,min", Constant.RING_CIRCUIT_LEAST_RATING);
       return new Coordination(least, installed, rule, unknown(), unknown());
@@ -96,8 +96,10 @@ public record Coordination(
         || device instanceof ProtectiveDevice.AdjustableBreaker;
   }
 
-  private static Rule rule(Circuit circuit, Cable cable, Figure rated, Dossier d) {
-    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+  private static Rule rule(
+      Circuit circuit, Cable cable, Figure rated, Figure installed, Dossier d) {
+    boolean held = Comparator.AT_MOST.holds(rated.value(), installed.value());
+    if (Boolean.FALSE.equals(circuit.load().canOverload()) && !held) {
       return Rule.OMITTED;
     }
     if (!RingRule.covers(circuit, rated, d)) {
@@ -123,9 +125,6 @@ public record Coordination(
 
   /** Whether the device's overload protection holds for the whole circuit; false where unknown. */
   public static boolean protects(Circuit circuit, LiveConductors live, Dossier d) {
-    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
-      return false;
-    }
     Figure rated = RatedCurrent.of(circuit.device(), d);
     Figure design = DesignCurrent.of(circuit, live, d);
     if (!Comparator.atMost(design.value(), rated.value())) {
@@ -133,7 +132,7 @@ public record Coordination(
     }
     for (Cable cable : Wiring.cables(circuit)) {
       Coordination each = of(circuit, cable, live, design, rated, d);
-      if (each.rule() == Rule.SPUR || !Boolean.TRUE.equals(each.holds())) {
+      if (each.rule() == Rule.SPUR || each.rule() == Rule.OMITTED || !Boolean.TRUE.equals(each.holds())) {
         return false;
       }
     }

@@ -23,31 +23,36 @@ final class AdjustableOperation {
 
   static OperatingCurrent within(AdjustableBreaker breaker, double timeS, Dossier d) {
     double instantaneous = d.edition().constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS).number();
-    Figure best = Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
+    Figure current = Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
     if (instantaneous <= timeS) {
-      best = instantaneous(breaker, d);
+      current = instantaneous(breaker, d);
     }
-    Settings settings = breaker.settings();
-    if (settings.shortTimeA() != null
-        && settings.shortTimeDelayS() != null
-        && settings.shortTimeDelayS() + instantaneous <= timeS
-        && !(best.value() <= settings.shortTimeA())) {
-      // The standard promises no greatest clearing time of a delayed release; its own test window
-      // added to the delay is guidance.
-      Figure delayed = ofSetting(breaker, settings.shortTimeA(), "shortTimeA", d);
-      if (!(best.value() <= delayed.value())) {
-        d.restsOn(Dossier.Strength.GUIDANCE);
-        best = delayed;
-      }
-    }
-    if (!best.known()) {
-      if (breaker.multiples().upper() == null && settings.instantaneousA() == null) {
-        d.missing(new Pointer(breaker.data().place() + "/settings", "instantaneousA"));
-      } else if (instantaneous > timeS) {
+    if (!current.known()) {
+      boolean stated =
+          breaker.multiples().upper() != null || breaker.settings().instantaneousA() != null;
+      if (stated) {
         d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
+      } else {
+        d.missing(new Pointer(breaker.data().place() + "/settings", "instantaneousA"));
       }
     }
-    return new OperatingCurrent(best, null, false);
+    return new OperatingCurrent(current, null, false);
+  }
+
+  /**
+   * Ia of the delayed release, where its whole time fits; unknown otherwise. The standard promises no
+   * greatest clearing time of it: its own test window added to the delay is guidance.
+   */
+  static Figure delayed(AdjustableBreaker breaker, double timeS, Dossier d) {
+    Settings settings = breaker.settings();
+    double window = d.edition().constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS).number();
+    boolean fits =
+        settings.shortTimeA() != null
+            && settings.shortTimeDelayS() != null
+            && settings.shortTimeDelayS() + window <= timeS;
+    return fits
+        ? ofSetting(breaker, settings.shortTimeA(), "shortTimeA", d)
+        : Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
   }
 
   private static Figure instantaneous(AdjustableBreaker breaker, Dossier d) {

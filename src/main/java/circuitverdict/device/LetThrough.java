@@ -99,16 +99,19 @@ public final class LetThrough {
     return this;
   }
 
-  /** The same with a declared let-through of the pair above the device's own capacity. */
-  public LetThrough withBackUp(Double limitedA2s) {
-    if (limitedA2s != null) {
+  /**
+   * The same with a declared let-through of the pair above the device's own capacity, up to the current
+   * for which it is declared.
+   */
+  public LetThrough withBackUp(Double limitedA2s, double upToA) {
+    if (limitedA2s != null && capacityA() > 0) {
       Figure energy =
           d.given(
               EnergyBounds.SYMBOL,
               limitedA2s,
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
-      bounds.add(new EnergyBounds.Limit(energy, capacityA(), Double.POSITIVE_INFINITY));
+      bounds.add(new EnergyBounds.Limit(energy, capacityA(), upToA));
     }
     return this;
   }

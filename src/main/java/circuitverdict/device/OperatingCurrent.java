@@ -36,6 +36,13 @@ public record OperatingCurrent(Figure current, Value printed, boolean tableLimit
     return unknown();
   }
 
+  /** Ia by guidance: of a delayed release whose delay and test window fit; unknown where there is none. */
+  public static OperatingCurrent byGuidance(ProtectiveDevice device, double timeS, Dossier d) {
+    return device instanceof AdjustableBreaker breaker
+        ? new OperatingCurrent(AdjustableOperation.delayed(breaker, timeS, d), null, false)
+        : unknown();
+  }
+
   static OperatingCurrent unknown() {
     return new OperatingCurrent(Figure.unknown(SYMBOL, Unit.AMPERE), null, false);
   }

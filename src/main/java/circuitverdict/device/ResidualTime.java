@@ -1,5 +1,6 @@
 package circuitverdict.device;
 
+import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
@@ -9,6 +10,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
@@ -29,6 +31,14 @@ public final class ResidualTime {
         || device instanceof Breaker && "IEC 61009-1".equals(device.data().standard());
   }
 
+  /** The residual function that sees a circuit: its own device's, or the one before it; else null. */
+  public static ProtectiveDevice protecting(Circuit circuit) {
+    ProtectiveDevice own = has(circuit.device()) ? circuit.device() : null;
+    ProtectiveDevice before = has(circuit.residualDevice()) ? circuit.residualDevice() : null;
+    boolean ownComplete = own != null && own.data().residual().operatingCurrentA() != null;
+    return ownComplete || before == null ? own : before;
+  }
+
   /**
    * The latest break time at a multiple of IΔn, s: of the greatest tabled multiple that the fault
    * reaches. Unknown below 1 and for adjustable delays, whose maker alone knows their latest time. A
@@ -36,7 +46,10 @@ public final class ResidualTime {
    */
   public static Figure latest(ProtectiveDevice device, Figure multiple, Dossier d) {
     Residual residual = device.data().residual();
-    if (residual.delay() == Residual.Delay.ADJUSTABLE) {
+    boolean adjustable =
+        residual.delay() == Residual.Delay.ADJUSTABLE
+            || residual.delay() == null && residual.delayS() != null;
+    if (adjustable) {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer(device.data().place(), "residual"));
       return Figure.unknown("tr", Unit.SECOND);
     }
@@ -51,6 +64,30 @@ public final class ResidualTime {
       }
     }
     return best == null ? Figure.unknown("tr", Unit.SECOND) : d.working().look(Figure.of("tr", best));
+  }
+
+  /**
+   * The least tabled multiple of IΔn at which the break time does not exceed a time in seconds; unknown
+   * where none does, and for adjustable delays.
+   */
+  public static Figure leastMultipleWithin(ProtectiveDevice device, double timeS, Dossier d) {
+    Residual.Delay delay = device.data().residual().delay();
+    Figure least = Figure.unknown("mΔ", Unit.ONE);
+    if (delay == Residual.Delay.ADJUSTABLE) {
+      return least;
+    }
+    String word = delay == Residual.Delay.GENERAL ? "general" : "S";
+    Table times = d.edition().table("residual-break-times");
+    for (Row row : times.rows()) {
+      double multiple = row.keys().get(1).to();
+      boolean fits =
+          row.keys().get(0).text().equals(word)
+              && Comparator.atMost(times.at("latest", word, multiple).number(), timeS);
+      if (fits && !(least.value() <= multiple)) {
+        least = Figure.derived("mΔ", multiple, Unit.ONE);
+      }
+    }
+    return least;
   }
 
   /**

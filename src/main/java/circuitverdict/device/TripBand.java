@@ -87,17 +87,11 @@ public final class TripBand {
     double trip = edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING).number() * rated;
     Builder builder =
         new Builder().until(hold, conventional.number(), NEVER, null).until(trip, 0, NEVER, null);
-    double magnetic = magneticFrom(breaker, tolerance);
-    Double shortTime = breaker.settings().shortTimeA();
-    Double delay = breaker.settings().shortTimeDelayS();
-    if (shortTime != null && delay != null && shortTime * (1 + tolerance) < magnetic) {
-      builder
-          .until(shortTime * (1 + tolerance), 0, conventional)
-          .until(magnetic, 0, delay + instantaneous.number(), instantaneous);
-    } else {
-      builder.until(magnetic, 0, conventional);
-    }
-    return builder.until(NEVER, 0, instantaneous).build();
+    // A delayed release is left out: the standard promises no greatest clearing time of it.
+    return builder
+        .until(magneticFrom(breaker, tolerance), 0, conventional)
+        .until(NEVER, 0, instantaneous)
+        .build();
   }
 
   /** Current from which the instantaneous release operates for certain; infinite where not stated. */

@@ -46,6 +46,7 @@ public enum NoteCode {
   ASSUMED_CORE_ALONE("The protective core taken as carrying the whole fault, without the armour."),
   ASSUMED_RESIDUAL_CAPACITY(
       "Residual making and breaking capacity taken as the least of the standard."),
+  ASSUMED_EXACT_READING("Readings taken as exact: no uncertainty is stated."),
   ASSUMED_COPPER("Conductors taken as copper."),
   ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
   ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),

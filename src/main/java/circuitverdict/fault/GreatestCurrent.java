@@ -54,7 +54,12 @@ public final class GreatestCurrent {
 
   private static Figure threePhase(Supply supply, FaultCurrents stated, Dossier d) {
     if (stated.threePhaseA() != null) {
-      return read(stated.threePhaseA(), At.THREE_PHASE_CURRENT, supply, d);
+      // Near a transformer an earth fault can exceed the three-phase one: what is stated counts.
+      boolean earthGreater =
+          stated.lineToEarthA() != null && stated.lineToEarthA() > stated.threePhaseA();
+      return earthGreater
+          ? read(stated.lineToEarthA(), At.EARTH_CURRENT, supply, d)
+          : read(stated.threePhaseA(), At.THREE_PHASE_CURRENT, supply, d);
     }
     if (supply.maximumFaultCurrentA() == null
         && stated.lineToNeutralA() != null

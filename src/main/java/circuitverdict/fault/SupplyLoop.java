@@ -2,6 +2,7 @@ package circuitverdict.fault;
 
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -26,6 +27,7 @@ public final class SupplyLoop {
   private static final Formula PART_COLD =
       Formula.of(EARTH, Unit.OHM, "(Ze + (Zm − Ze)·Chot)·(1 + u/100)");
 
+  private static final Formula LEAST = Formula.of("Ief,min", Unit.AMPERE, "Cmin·Uo/Zdb");
   private static final Formula WITH_ELECTRODE = Formula.of(EARTH, Unit.OHM, "Zn + RA");
 
   private SupplyLoop() {}
@@ -59,6 +61,25 @@ public final class SupplyLoop {
     }
     d.missing(At.NEUTRAL_LOOP);
     return Figure.unknown(NEUTRAL, Unit.OHM);
+  }
+
+  /** What a tester reads cold at the supply point, Ω: the reading itself, else the loop as known. */
+  public static Figure asRead(Circuit circuit, Figure hot, Dossier d) {
+    Supply supply = circuit.supply();
+    boolean reading = supply.basis() == null || supply.basis() == Supply.Basis.MEASURED_COLD;
+    return reading && supply.loopImpedanceOhm() != null
+        ? d.given("Zread", supply.loopImpedanceOhm(), Unit.OHM, At.LOOP)
+        : hot.as("Zread");
+  }
+
+  /** Least earth fault current at the supply point itself, A. */
+  public static Figure leastCurrent(Circuit circuit, Dossier d) {
+    return d.working()
+        .step(
+            LEAST,
+            d.constant("Cmin", Constant.CMIN),
+            NominalVoltage.lineToEarth(circuit, d),
+            earth(circuit, d));
   }
 
   /** Whether the circuit is fed from the origin. A quotation without a loop impedance starts there. */

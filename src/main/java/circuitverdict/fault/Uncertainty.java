@@ -5,6 +5,7 @@ import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Unit;
 
 /**
@@ -18,6 +19,8 @@ final class Uncertainty {
     if (supply.instrumentUncertaintyPercent() == null) {
       if (!d.allows(Allowance.TABLE_DEFAULTS)) {
         d.atBest(At.UNCERTAINTY);
+      } else {
+        d.assume(NoteCode.ASSUMED_EXACT_READING, At.UNCERTAINTY);
       }
       return Figure.derived("u", 0, Unit.PERCENT);
     }

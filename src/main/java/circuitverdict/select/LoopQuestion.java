@@ -47,6 +47,7 @@ public record LoopQuestion(
     Figure residual,
     List<Citation> clauses,
     Dossier dossier) {
+  private static final Formula IN_TIME = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/(mΔ·IΔn)");
   private static final Formula READING = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
 
   /** The answer for a device, a time in seconds and a nominal voltage Uo (null: that of the edition). */
@@ -64,7 +65,7 @@ public record LoopQuestion(
               device.data().residual().operatingCurrentA(),
               Unit.AMPERE,
               new Pointer(device.data().place() + "/residual", "operatingCurrentA"));
-      residual = LoopLimit.ofResidual(operating, d).impedance();
+      residual = withinTime(device, timeS, operating, d);
     }
     if (device instanceof Rccb) {
       boolean known = residual.known();
@@ -102,5 +103,21 @@ public record LoopQuestion(
         residual,
         clauses,
         d);
+  }
+
+  /** The limit of 50 V/IΔn, or the lower one at which the break time is still short enough. */
+  private static Figure withinTime(
+      ProtectiveDevice device, double timeS, Figure operating, Dossier d) {
+    Figure touch = LoopLimit.ofResidual(operating, d).impedance();
+    Figure multiple = ResidualTime.leastMultipleWithin(device, timeS, d);
+    Figure fast =
+        d.working()
+            .step(
+                IN_TIME,
+                d.constant("Cmin", Constant.CMIN),
+                d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH),
+                multiple,
+                operating);
+    return fast.known() && touch.known() ? Figure.lesser(touch, fast) : Figure.unknown("Zs,max", Unit.OHM);
   }
 }

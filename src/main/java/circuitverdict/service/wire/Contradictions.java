@@ -65,6 +65,16 @@ public final class Contradictions {
         "/supply/lineToNeutralLoopReactanceOhm",
         "/supply/lineToNeutralLoopImpedanceOhm",
         "A reactance cannot exceed its impedance.");
+    if ("TT".equals(body.at("/supply/earthing").textValue())) {
+      atMost(
+          "/supply/earthElectrodeResistanceOhm",
+          "/supply/loopImpedanceOhm",
+          "The electrode is part of the earth fault loop and cannot exceed it.");
+    }
+    boolean origin = "origin".equals(body.at("/supply/point").textValue());
+    if (origin && body.at("/supply/voltageDropPercent").doubleValue() > 0) {
+      add("/supply/voltageDropPercent", "Voltage drop is counted from the origin: there it is 0.");
+    }
     for (String kind : new String[] {"threePhase", "twoPhase", "lineToNeutral", "lineToEarth"}) {
       atMost(
           "/supply/faultCurrents/" + kind + "/maximumA",
@@ -106,6 +116,10 @@ public final class Contradictions {
         pointer + "/magneticMultiples/lower",
         pointer + "/magneticMultiples/upper",
         "The lower magnetic limit cannot exceed the upper one.");
+    atMost(
+        pointer + "/settings/longTimeA",
+        pointer + "/ratedCurrentA",
+        "The setting Ir cannot exceed the rated current.");
     Set<Double> currents = new HashSet<>();
     JsonNode points = body.at(pointer + "/letThrough");
     for (int i = 0; i < points.size(); i++) {
