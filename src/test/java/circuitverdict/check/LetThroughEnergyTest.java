@@ -1,0 +1,270 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.clauses;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.judged;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.missing;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.openBecause;
+import static circuitverdict.support.Facts.wanted;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.Dossier.Strength;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Let-through energy against k²S² of line and neutral over the whole range of currents (434.5.2). */
+class LetThroughEnergyTest {
+  private static final CheckName CHECK = CheckName.LET_THROUGH_ENERGY;
+
+  /** k = 115 (Table 43.1): 115²·6² = 476 100 A²s; the maker's data settle it both ways. */
+  @ParameterizedTest
+  @CsvSource({"476099, true", "476100, true", "476101, false"})
+  void energyDoesNotExceedWhatTheConductorStands(double energy, boolean holds) {
+    Finding found = oven(3000).withJson("/device/letThrough", flat(energy)).finding(CHECK);
+    judged(holds, found);
+    assertEquals(Strength.RULE, found.strength());
+    actual(energy, found);
+    limit(476100, found);
+  }
+
+  /** EN 60898-1 annex ZA, B32, 6 kA, class 3: 45 000 A²s, up to Icn, the neutral beside the line. */
+  @Test
+  void classOfTheOwnCapacityProvesIt() {
+    Finding found = complies(oven(6000).finding(CHECK));
+    actual(45000, found);
+    assertEquals(Strength.RULE, found.strength());
+    assertEquals(2, found.comparisons().size());
+    assertTrue(clauses(found).contains("434.5.2"));
+  }
+
+  /** Without a class I²·0.1 s of test e: 0.1·2 181.97² = 476 100 A²s. */
+  @ParameterizedTest
+  @CsvSource({"2181, true", "2183, false"})
+  void promisedTimeProvesItWithoutAClass(double current, boolean proved) {
+    Finding found = oven(current).without("/device/energyClass").finding(CHECK);
+    if (proved) {
+      actual(0.1 * current * current, complies(found));
+    } else {
+      openBecause(Reason.BETWEEN_BOUNDS, found);
+      assertTrue(wanted(found).contains(NoteCode.MAKER_DATA_NEEDED));
+      assertEquals(current, found.missing().get(0).figures().get(0).value());
+    }
+  }
+
+  /** A smaller neutral is the weaker path: 115²·1.5² = 29 756 A²s. */
+  @ParameterizedTest
+  @CsvSource({"29756, true", "29757, false"})
+  void neutralIsHeldToo(double energy, boolean holds) {
+    Finding found =
+        oven(3000)
+            .with("/cable/construction", "multicore")
+            .with("/cable/neutralCsaMm2", 1.5)
+            .withJson("/device/letThrough", flat(energy))
+            .finding(CHECK);
+    judged(holds, found);
+    limit(29756.25, found);
+  }
+
+  /** Three lines without neutral: the lines alone are held. */
+  @Test
+  void withoutNeutralTheLinesAloneAreHeld() {
+    Finding found =
+        oven(3000)
+            .with("/supply/faultCurrents/threePhase/maximumA", 3000)
+            .with("/cable/construction", "multicore")
+            .without("/supply/lineToNeutralLoopImpedanceOhm")
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\"]")
+            .finding(CHECK);
+    assertEquals(1, complies(found).comparisons().size());
+  }
+
+  /** Single-pole or not, the greater of line–neutral and line–earth flows in the line. */
+  @Test
+  void greatestOfBothKindsCounts() {
+    Finding found =
+        oven(6000)
+            .without("/device/energyClass")
+            .with("/device/poles", 2)
+            .with("/supply/faultCurrents/lineToNeutral/maximumA", 1000)
+            .with("/supply/faultCurrents/lineToEarth/maximumA", 2000)
+            .finding(CHECK);
+    actual(0.1 * 2000 * 2000, complies(found));
+  }
+
+  /**
+   * Below 5·In only 60 s are promised: 160²·60 exceeds k²S². An earth fault of 150 A counts in the
+   * line, unless a residual function clears it, which does not see line to neutral.
+   */
+  @Test
+  void smallEarthFaultCountsUnlessAResidualDeviceClearsIt() {
+    Scenario weak = oven(3000).with("/supply/loopImpedanceOhm", 1.2).with("/device/energyClass", 1);
+    openBecause(Reason.BETWEEN_BOUNDS, weak.finding(CHECK));
+    complies(
+        oven(2000)
+            .with("/supply/loopImpedanceOhm", 1.2)
+            .without("/device/energyClass")
+            .with("/device/residual/operatingCurrentA", 0.03)
+            .finding(CHECK));
+    openBecause(
+        Reason.BETWEEN_BOUNDS,
+        oven(2000)
+            .with("/supply/loopImpedanceOhm", 1.2)
+            .without("/device/energyClass")
+            .finding(CHECK));
+    openBecause(
+        Reason.BETWEEN_BOUNDS,
+        oven(2000)
+            .with("/supply/lineToNeutralLoopImpedanceOhm", 1.3)
+            .without("/device/energyClass")
+            .with("/device/residual/operatingCurrentA", 0.03)
+            .finding(CHECK));
+  }
+
+  /** In TT the earth fault is the residual device's; the line–neutral loop is needed all the same. */
+  @Test
+  void ttCountsTheLineToNeutralFaultAlone() {
+    Scenario tt =
+        oven(2000)
+            .with("/supply/earthing", "TT")
+            .with("/supply/loopImpedanceOhm", 21)
+            .without("/device/energyClass");
+    complies(tt.finding(CHECK));
+    open(
+        tt.without("/supply/lineToNeutralLoopImpedanceOhm").finding(CHECK),
+        "/supply/lineToNeutralLoopImpedanceOhm");
+  }
+
+  /** 435.1 covers the live conductors: the line–neutral loop is not needed then. */
+  @Test
+  void loopIsNotNeededWhereTheCombinedDeviceCovers() {
+    Finding found = oven(3000).without("/supply/lineToNeutralLoopImpedanceOhm").finding(CHECK);
+    complies(found);
+    assertEquals(Strength.DEEMED, found.strength());
+  }
+
+  /** Without the least current the upper end can fail the check, never pass it. */
+  @ParameterizedTest
+  @CsvSource({"476101, true", "1000, false"})
+  void withoutLeastCurrentOnlyFailureIsCertain(double energy, boolean fails) {
+    Scenario unknown =
+        oven(3000)
+            .without("/supply/lineToNeutralLoopImpedanceOhm")
+            .with("/device/energyClass", 1)
+            .withJson("/device/letThrough", flat(energy));
+    if (fails) {
+      fails(unknown.finding(CHECK));
+    } else {
+      open(unknown.finding(CHECK), "/supply/lineToNeutralLoopImpedanceOhm");
+    }
+  }
+
+  /** Above its Icn a device promises nothing without evidence of the pair. */
+  @Test
+  void aboveTheCapacityThePairsEvidenceIsNeeded() {
+    Scenario over = oven(8000);
+    Finding found = openBecause(Reason.BETWEEN_BOUNDS, over.finding(CHECK));
+    assertTrue(wanted(found).contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
+    Scenario backed =
+        over.with("/backUp/limitedLetThroughA2s", 40000).with("/backUp/evidence", "both makers");
+    actual(45000, complies(backed.finding(CHECK)));
+    actual(
+        50000,
+        complies(backed.with("/backUp/limitedLetThroughA2s", 50000).finding(CHECK)));
+    openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/evidence").finding(CHECK));
+    openBecause(Reason.BETWEEN_BOUNDS, backed.without("/upstreamDevice").finding(CHECK));
+    openBecause(
+        Reason.BETWEEN_BOUNDS,
+        backed.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));
+    assertFalse(
+        wanted(oven(6000).with("/device/energyClass", 1).finding(CHECK))
+            .contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
+  }
+
+  /** Guidance reads the class row of the smallest capacity not below the current: never proof. */
+  @ParameterizedTest
+  @CsvSource({"3000, 15000", "3001, 25000", "4500, 25000", "4501, 0"})
+  void lowerClassRowsAreGuidance(double current, double row) {
+    Scenario lamps =
+        oven(current)
+            .with("/stage", "design")
+            .with("/device/ratedCurrentA", 6)
+            .with("/load/designCurrentA", 4)
+            .with("/cable/lineCsaMm2", 1.5)
+            .with("/cable/protectiveCsaMm2", 1)
+            .with("/cable/parallelCables", 2)
+            .with("/load/use", "lighting");
+    Finding found = lamps.finding(CHECK);
+    if (row == 0) {
+      openBecause(Reason.BETWEEN_BOUNDS, found);
+      return;
+    }
+    actual(row, complies(found));
+    assertEquals(Strength.GUIDANCE, found.strength());
+    openBecause(Reason.PROOF_WANTED, lamps.with("/stage", "sign-off").finding(CHECK));
+  }
+
+  /** The weakest cable in series is held. */
+  @Test
+  void everyCableInSeriesIsHeld() {
+    Finding found =
+        oven(3000)
+            .withJson("/device/letThrough", flat(30000))
+            .withJson(
+                "/furtherCables",
+                """
+                [{"construction": "flat-twin-and-earth", "conductor": "copper",
+                  "insulation": "thermoplastic-70", "lineCsaMm2": 1.5, "protectiveCsaMm2": 1,
+                  "lengthM": 2}]
+                """)
+            .finding(CHECK);
+    limit(29756.25, fails(found));
+    assertEquals("/furtherCables/0", found.governing().subject());
+    assertEquals(4, found.comparisons().size());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/device", "/cable/insulation", "/cable/lineCsaMm2", "/cable/conductor", "/liveConductors",
+    "/supply/maximumFaultCurrentA", "/device/breakingCapacityA"
+  })
+  void whatTheComparisonNeedsIsAskedFor(String pointer) {
+    Finding found = oven(3000).without(pointer).finding(CHECK);
+    open(found, pointer);
+    assertEquals(Reason.MISSING_INPUT, found.reason());
+  }
+
+  @Test
+  void makerDataAreNotAskedForWithoutACurrent() {
+    Finding found = oven(1).without("/supply/maximumFaultCurrentA").finding(CHECK);
+    assertFalse(missing(found).contains("/device/letThrough"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IEC 61008-1", "IEC 60947-3"})
+  void otherDevicesAreNotJudged(String standard) {
+    openBecause(
+        Reason.DEVICE_NOT_JUDGED, oven(3000).with("/device/standard", standard).finding(CHECK));
+  }
+
+  private static Scenario oven(double current) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .without("/supply/faultCurrents")
+        .with("/supply/maximumFaultCurrentA", current);
+  }
+
+  private static String flat(double energy) {
+    return "[{\"prospectiveCurrentA\": 50, \"energyA2s\": %s}, {\"prospectiveCurrentA\": 20000,"
+        .formatted(energy)
+        + " \"energyA2s\": %s}]".formatted(energy);
+  }
+}

@@ -1,0 +1,133 @@
+package circuitverdict.device;
+
+import static circuitverdict.device.Devices.design;
+import static circuitverdict.device.Devices.missing;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Multiples;
+import circuitverdict.circuit.ProtectiveDevice.Settings;
+import circuitverdict.circuit.Residual;
+import circuitverdict.circuit.Residual.Delay;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.quantity.Unit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Break times of IEC 61008-1 and 61009-1 by multiple of IΔn, and what a residual function breaks.
+ */
+class ResidualTimeTest {
+
+  private static Residual residual(Delay delay) {
+    return new Residual(0.03, delay, null);
+  }
+
+  private static Figure latest(Delay delay, double multiple, Dossier d) {
+    return ResidualTime.latest(
+        Devices.rccb(residual(delay), null), Figure.derived("n", multiple, Unit.ONE), d);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // General: 0.3, 0.15, 0.04 s at 1, 2, 5 IΔn; S: 0.5, 0.2, 0.15 s (engineering basis, section
+    // 2).
+    "GENERAL, 1, 0.3",
+    "GENERAL, 1.99, 0.3",
+    "GENERAL, 2, 0.15",
+    "GENERAL, 4, 0.15",
+    "GENERAL, 4.4, 0.15",
+    "GENERAL, 4.99, 0.15",
+    "GENERAL, 5, 0.04",
+    "GENERAL, 500, 0.04",
+    "S, 1, 0.5",
+    "S, 1.99, 0.5",
+    "S, 2, 0.2",
+    "S, 4, 0.2",
+    "S, 4.99, 0.2",
+    "S, 5, 0.15",
+    "S, 500, 0.15",
+    // Not stated: counts as S for the latest time.
+    ", 1, 0.5",
+    ", 2, 0.2",
+    ", 4, 0.2",
+    ", 4.99, 0.2",
+    ", 5, 0.15"
+  })
+  void theTimeIsThatOfTheGreatestMultipleReached(Delay delay, double multiple, double seconds) {
+    Dossier d = design();
+    Figure time = latest(delay, multiple, d);
+    assertEquals(seconds, time.value());
+    assertEquals("tr", time.symbol());
+    assertEquals(1, d.working().steps().size());
+    assertTrue(d.missing().isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"GENERAL", "S", "''"})
+  void belowItsOperatingCurrentNothingIsPromised(String delay) {
+    Delay kind = delay.isEmpty() ? null : Delay.valueOf(delay);
+    assertFalse(latest(kind, 0.99, design()).known());
+    assertFalse(latest(kind, Math.nextDown(1.0), design()).known());
+    assertFalse(latest(kind, Double.NaN, design()).known());
+  }
+
+  @Test
+  void anAdjustableDelayIsTheMakersToTell() {
+    for (double multiple : new double[] {0.99, 1, 2, 4.99, 5}) {
+      Dossier d = design();
+      assertFalse(latest(Delay.ADJUSTABLE, multiple, d).known());
+      assertEquals(List.of("maker-time-needed /device/residual"), missing(d));
+    }
+  }
+
+  @Test
+  void anRccbBreaksItsStatedCapacityOrTheLeastOfItsStandard() {
+    Figure stated = ResidualTime.breaks(Devices.rccb(residual(null), 1500.0), design());
+    assertEquals(1500, stated.value());
+    assertEquals("IΔm", stated.symbol());
+    // IEC 61008-1: at least 500 A, from memory.
+    Figure least = ResidualTime.breaks(Devices.rccb(residual(null), null), design());
+    assertTrue(least.value() >= 500);
+    assertEquals("IΔm", least.symbol());
+  }
+
+  @Test
+  void aBreakerWithAResidualFunctionBreaksItsOwnCapacity() {
+    Breaker rcbo =
+        new Breaker(
+            Devices.data("IEC 61009-1", 32.0, 10000.0, residual(null)), "B", null, Multiples.NONE);
+    assertEquals(10000, ResidualTime.breaks(rcbo, design()).value());
+    AdjustableBreaker cbr =
+        new AdjustableBreaker(
+            Devices.data("IEC 60947-2", 100.0, 25000.0, residual(null)),
+            null,
+            Multiples.NONE,
+            new Settings(null, null, null, null));
+    assertEquals(25000, ResidualTime.breaks(cbr, design()).value());
+    Dossier d = design();
+    assertFalse(ResidualTime.breaks(Devices.breaker("B", 32.0, null, null), d).known());
+    assertTrue(d.missing().isEmpty());
+  }
+
+  @Test
+  void otherDevicesBreakNoResidualCurrent() {
+    assertFalse(ResidualTime.breaks(Devices.fuse("BS 88-2", 32.0, "gG"), design()).known());
+    assertFalse(ResidualTime.breaks(Devices.other(), design()).known());
+  }
+
+  @Test
+  void aResidualFunctionIsThereOnlyWhereItIsStated() {
+    ProtectiveDevice none = null;
+    assertFalse(ResidualTime.has(none));
+    assertFalse(ResidualTime.has(Devices.breaker("B", 32.0)));
+    assertTrue(ResidualTime.has(Devices.rccb(residual(Delay.S), null)));
+  }
+}
