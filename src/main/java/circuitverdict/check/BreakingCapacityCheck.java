@@ -4,11 +4,11 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.device.BreakingCapacity;
+import circuitverdict.device.NotJudged;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
-import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
@@ -35,7 +35,7 @@ public final class BreakingCapacityCheck implements Check {
       return judgement.undetermined().conclude();
     }
     if (device instanceof ProtectiveDevice.Rccb || device instanceof ProtectiveDevice.Other) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      NotJudged.note(device, d);
       return judgement.undetermined().conclude();
     }
     LiveConductors live = circuit.live() == null ? singlePhase(circuit) : circuit.live();

@@ -38,10 +38,9 @@ final class EnergyComparisons {
     comparisons.add(comparison);
   }
 
-  /** Nothing can be compared. */
-  EnergyComparisons unknown() {
+  /** Something cannot be compared: nothing complies any more, but what fails fails. */
+  void unknown() {
     unknown = true;
-    return this;
   }
 
   private static Figure unbounded(Figure figure) {

@@ -8,14 +8,14 @@ import circuitverdict.conductor.HeatLimit;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
+import circuitverdict.device.NotJudged;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
-import circuitverdict.explain.NoteCode;
-import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 import java.util.function.Supplier;
 import circuitverdict.standard.Clause;
 
@@ -39,12 +39,14 @@ public final class LetThroughEnergy implements Check {
       return judgement.undetermined().conclude();
     }
     if (device instanceof ProtectiveDevice.Other || device instanceof ProtectiveDevice.Rccb) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      NotJudged.note(device, d);
       return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);
     Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
-    judgement.tell(leastBetweenLive(circuit, live, d), greatest);
+    if (live != null) {
+      judgement.tell(leastBetweenLive(circuit, live, d), greatest);
+    }
     EnergyComparisons proof = energies(circuit, live, device, greatest, d);
     if (proof.complies() || proof.fails()) {
       proof.addTo(judgement);
@@ -93,17 +95,21 @@ public final class LetThroughEnergy implements Check {
       Dossier d) {
     EnergyComparisons comparisons = new EnergyComparisons();
     if (live == null) {
-      return comparisons.unknown();
+      // Which conductors there are is not known: the line alone can fail, none can pass.
+      comparisons.unknown();
     }
-    Figure between = leastBetweenLive(circuit, live, d);
+    Figure between =
+        live == null
+            ? Figure.unknown("Iln,min", Unit.AMPERE)
+            : leastBetweenLive(circuit, live, d);
     boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
     for (Cable cable : Wiring.cables(circuit)) {
       Figure line = HeatLimit.line(cable, d);
       comparisons.add(cable.place(), energy.get(), between, greatest, line, d);
-      if (tn) {
+      if (tn && live != null) {
         toEarth(circuit, live, cable, energy.get(), greatest, line, comparisons, d);
       }
-      if (live.neutral()) {
+      if (live != null && live.neutral()) {
         Figure neutral = HeatLimit.neutral(cable, d);
         comparisons.add(cable.place(), energy.get(), between, greatest, neutral, d);
       }
@@ -127,7 +133,7 @@ public final class LetThroughEnergy implements Check {
   }
 
   private static Figure leastBetweenLive(Circuit circuit, LiveConductors live, Dossier d) {
-    if (live == null || live.neutral()) {
+    if (live.neutral()) {
       return FaultLoop.neutral(circuit, d).leastCurrent(circuit, d);
     }
     return FaultLoop.leastBetweenLines(circuit, d);

@@ -7,12 +7,12 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.Wiring;
+import circuitverdict.device.NotJudged;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
-import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Clause;
 
@@ -36,7 +36,7 @@ public final class OverloadProtection implements Check {
       return judgement.undetermined().conclude();
     }
     if (!protectsAgainstOverload(device)) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+      NotJudged.note(device, d);
       return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);

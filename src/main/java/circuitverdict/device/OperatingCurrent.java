@@ -6,8 +6,6 @@ import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
-import circuitverdict.explain.NoteCode;
-import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
@@ -32,7 +30,7 @@ public record OperatingCurrent(Figure current, Value printed, boolean tableLimit
     if (device instanceof Fuse fuse) {
       return FuseOperation.within(fuse, timeS, d);
     }
-    d.missing(NoteCode.DEVICE_NOT_JUDGED, new Pointer(device.data().place(), "standard"));
+    NotJudged.note(device, d);
     return unknown();
   }
 

@@ -31,6 +31,9 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
+    if (body.at("/load/diversityFactor").isNumber() && body.at("/load/diversityFactor").doubleValue() == 0) {
+      found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
+    }
     for (String device : new String[] {"device", "residualDevice", "upstreamDevice"}) {
       found.device("/" + device);
     }

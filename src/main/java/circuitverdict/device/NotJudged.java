@@ -1,0 +1,21 @@
+package circuitverdict.device;
+
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+
+/** Says why a device is not judged: its standard is not stated, or is one that the check does not know. */
+public final class NotJudged {
+  private NotJudged() {}
+
+  /** Notes what is missing. */
+  public static void note(ProtectiveDevice device, Dossier d) {
+    Pointer at = new Pointer(device.data().place(), "standard");
+    if (device.data().standard() == null) {
+      d.missing(at);
+    } else {
+      d.missing(NoteCode.DEVICE_NOT_JUDGED, at);
+    }
+  }
+}
