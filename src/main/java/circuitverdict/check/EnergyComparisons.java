@@ -52,7 +52,12 @@ final class EnergyComparisons {
   }
 
   boolean fails() {
-    return comparisons.stream().anyMatch(each -> each.verdict() == Verdict.DOES_NOT_COMPLY);
+    for (Comparison each : comparisons) {
+      if (each.verdict() == Verdict.DOES_NOT_COMPLY) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Gives the comparisons to a judgement, which counts each of them. */

@@ -103,15 +103,16 @@ public final class LetThroughEnergy implements Check {
             ? Figure.unknown("Iln,min", Unit.AMPERE)
             : leastBetweenLive(circuit, live, d);
     boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
+    LetThrough own = energy.get();
     for (Cable cable : Wiring.cables(circuit)) {
       Figure line = HeatLimit.line(cable, d);
-      comparisons.add(cable.place(), energy.get(), between, greatest, line, d);
+      comparisons.add(cable.place(), own, between, greatest, line, d);
       if (tn && live != null) {
         toEarth(circuit, live, cable, energy.get(), greatest, line, comparisons, d);
       }
       if (live != null && live.neutral()) {
         Figure neutral = HeatLimit.neutral(cable, d);
-        comparisons.add(cable.place(), energy.get(), between, greatest, neutral, d);
+        comparisons.add(cable.place(), own, between, greatest, neutral, d);
       }
     }
     return comparisons;

@@ -194,7 +194,7 @@ public final class LetThrough {
 
   /** The range divided at every corner strictly inside it. */
   private double[] corners(double from, double to) {
-    double[] all = new double[64];
+    double[] all = new double[16];
     int count = 0;
     all[count++] = from;
     for (EnergyBound bound : bounds) {

@@ -67,17 +67,28 @@ public final class Dossier {
   }
 
   private void adopt(Dossier inner) {
-    if (adopted.contains(inner)) {
-      return;
+    for (int i = 0; i < adopted.size(); i++) {
+      if (adopted.get(i) == inner) {
+        return;
+      }
     }
-    adopted = with(adopted, inner);
-    inner.missing.forEach(note -> missing = with(missing, note));
-    inner.assumptions.forEach(note -> assumptions = with(assumptions, note));
-    inner.remarks.forEach(note -> remarks = with(remarks, note));
-    inner.typical.forEach(at -> typical = with(typical, at));
+    adopted = adopted.isEmpty() ? new ArrayList<>(8) : adopted;
+    adopted.add(inner);
+    missing = withAll(missing, inner.missing);
+    assumptions = withAll(assumptions, inner.assumptions);
+    remarks = withAll(remarks, inner.remarks);
+    typical = withAll(typical, inner.typical);
     restsOn(inner.strength);
     atBest |= inner.atBest;
     working.adopt(inner.working);
+  }
+
+  private static <T> List<T> withAll(List<T> list, List<T> items) {
+    List<T> all = list;
+    for (int i = 0; i < items.size(); i++) {
+      all = with(all, items.get(i));
+    }
+    return all;
   }
 
   /** The list with one more, once; lists stay unallocated while nothing is in them. */

@@ -95,6 +95,14 @@ public final class Solver {
     return circuit.with(circuit.supply().withMaximumFaultCurrent(ampere));
   }
 
+  private Double stated(Quantity quantity) {
+    return switch (quantity) {
+      case LENGTH -> circuit.cable().lengthM();
+      case LOOP -> circuit.supply().loopImpedanceOhm();
+      case CURRENT -> circuit.supply().maximumFaultCurrentA();
+    };
+  }
+
   private Optional<Limit> least(
       Quantity quantity, Set<CheckName> names, DoubleFunction<Circuit> vary) {
     Limit least = null;
@@ -133,7 +141,7 @@ public final class Solver {
 
     /** The greatest step that complies; 0 where none or every one does. */
     int greatest(Set<Integer> hints) {
-      if (tries(quantity.most) || !tries(1)) {
+      if (tries(quantity.most) || !tries(now()) && !tries(1)) {
         return 0;
       }
       // Checks often turn at the same point: where another turned is tried first.
@@ -151,6 +159,13 @@ public final class Solver {
         probe((complies + fails) >>> 1);
       }
       return complies;
+    }
+
+    /** The value as it stands: from it the search goes up where the check complies, else down. */
+    private int now() {
+      Double stated = stated(quantity);
+      int steps = stated == null ? 1 : (int) Math.floor(stated * quantity.stepsPerUnit);
+      return Math.max(1, Math.min(steps, quantity.most - 1));
     }
 
     private int alongMargins() {

@@ -1,6 +1,7 @@
 package circuitverdict.standard;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -15,7 +16,7 @@ public final class Edition {
 
   Edition(EditionHead head, Map<String, Table> tables, String digest) {
     this.head = head;
-    this.tables = Map.copyOf(tables);
+    this.tables = new HashMap<>(tables);
     this.ordered = new LinkedHashMap<>(tables);
     this.digest = digest;
     for (Clause clause : Clause.values()) {

@@ -48,7 +48,7 @@ public final class Table {
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
     this.index = new RowIndex(this.rows);
-    this.columnNames = columns.stream().map(Column::name).toArray(String[]::new);
+    this.columnNames = columns.stream().map(Column::name).map(String::intern).toArray(String[]::new);
   }
 
   public String id() {
@@ -158,6 +158,11 @@ public final class Table {
   }
 
   private int position(String column) {
+    for (int i = 0; i < columnNames.length; i++) {
+      if (columnNames[i] == column) {
+        return i;
+      }
+    }
     for (int i = 0; i < columnNames.length; i++) {
       if (columnNames[i].equals(column)) {
         return i;
