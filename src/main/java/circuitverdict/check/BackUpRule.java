@@ -20,9 +20,9 @@ import circuitverdict.standard.Constant;
 import java.util.Set;
 
 /**
- * What may stand behind a device whose own capacity is exceeded: a declared combination with a named
- * upstream device (434.5.1), or the conditional rating of a 230 V single-phase unit to 61439-3 with its
- * maker's own devices behind a fuse of at most 100 A (536.4.201).
+ * What may stand behind a device whose own capacity is exceeded: a declared combination with a
+ * named upstream device (434.5.1), or the conditional rating of a 230 V single-phase unit to
+ * 61439-3 with its maker's own devices behind a fuse of at most 100 A (536.4.201).
  */
 final class BackUpRule {
   private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", "BS 1361");
@@ -58,18 +58,20 @@ final class BackUpRule {
   }
 
   /**
-   * Whether a declared let-through of the pair decides: the device stands what its maker shows it to
-   * let through at its own capacity. Without that figure nothing says what it stands.
+   * Whether a declared let-through of the pair decides: the device stands what its maker shows it
+   * to let through at its own capacity. Without that figure nothing says what it stands.
    */
-  private static boolean limited(
-      Circuit circuit, Figure capacity, Judgement judgement, Dossier d) {
+  private static boolean limited(Circuit circuit, Figure capacity, Judgement judgement, Dossier d) {
     Double energy = EnergyEvidence.backUp(circuit);
     if (energy == null) {
       return false;
     }
     Figure through =
         d.given(
-            "I²t", energy, Unit.AMPERE_SQUARED_SECOND, new Pointer("/backUp", "limitedLetThroughA2s"));
+            "I²t",
+            energy,
+            Unit.AMPERE_SQUARED_SECOND,
+            new Pointer("/backUp", "limitedLetThroughA2s"));
     Figure stands = LetThrough.byMaker(circuit.device(), capacity, d);
     if (!stands.known()) {
       d.missing(
@@ -160,8 +162,7 @@ final class BackUpRule {
   }
 
   /** Whether the fuse before it is one that the rule names, no larger than it allows. */
-  private static Boolean fused(
-      Circuit circuit, Assembly assembly, Figure current, Dossier d) {
+  private static Boolean fused(Circuit circuit, Assembly assembly, Figure current, Dossier d) {
     ProtectiveDevice upstream = circuit.upstreamDevice();
     if (upstream == null || upstream.data().standard() == null) {
       return null;

@@ -27,8 +27,7 @@ public final class BreakingCapacityCheck implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement =
-        new Judgement(name(), circuit, d, "/device").by(Clause.BREAKING_CAPACITY);
+    Judgement judgement = new Judgement(name(), circuit, d, "/device").by(Clause.BREAKING_CAPACITY);
     ProtectiveDevice device = circuit.device();
     if (device == null) {
       d.missing(At.DEVICE_ITSELF);

@@ -4,13 +4,19 @@ import java.util.Locale;
 
 /** The checks, in the order in which their findings stand. */
 public enum CheckName {
-  OVERLOAD_PROTECTION("Overload protection", "The device carries the load and protects the conductors."),
+  OVERLOAD_PROTECTION(
+      "Overload protection", "The device carries the load and protects the conductors."),
   CONDUCTOR_RATING("Conductor rating", "The conductors carry the device's current as installed."),
   VOLTAGE_DROP("Voltage drop", "The voltage drop from the origin stays within the limit."),
-  EARTH_FAULT_DISCONNECTION("Earth fault disconnection", "An earth fault is disconnected in the time allowed."),
-  BREAKING_CAPACITY("Breaking capacity", "The device can break the greatest fault current where it sits."),
-  LET_THROUGH_ENERGY("Let-through energy", "The live conductors stand what the device lets through."),
-  PROTECTIVE_CONDUCTOR("Protective conductor", "The protective conductor stands an earth fault and is large enough."),
+  EARTH_FAULT_DISCONNECTION(
+      "Earth fault disconnection", "An earth fault is disconnected in the time allowed."),
+  BREAKING_CAPACITY(
+      "Breaking capacity", "The device can break the greatest fault current where it sits."),
+  LET_THROUGH_ENERGY(
+      "Let-through energy", "The live conductors stand what the device lets through."),
+  PROTECTIVE_CONDUCTOR(
+      "Protective conductor",
+      "The protective conductor stands an earth fault and is large enough."),
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
   COMMISSIONING("Commissioning", "What the tester should read; informative.");
 

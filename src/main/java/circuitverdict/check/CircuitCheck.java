@@ -68,7 +68,9 @@ public final class CircuitCheck {
     }
     Finding finding = check.evaluate(circuit, dossier);
     boolean byStandIn = finding.reason() == Reason.STAND_IN_FAILS;
-    if (byStandIn && circuit.supply().basis() == null && circuit.supply().loopImpedanceOhm() != null) {
+    if (byStandIn
+        && circuit.supply().basis() == null
+        && circuit.supply().loopImpedanceOhm() != null) {
       // Failing even with the loop impedance as stated, it fails whatever that rests on.
       Circuit best = circuit.with(circuit.supply().withBasis(Supply.Basis.DECLARED));
       Finding atBest = one(check, best, edition, explain, new Shared());

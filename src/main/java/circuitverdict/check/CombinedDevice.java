@@ -16,9 +16,10 @@ import circuitverdict.explain.Figure;
 import circuitverdict.quantity.Comparator;
 
 /**
- * One device against overload and fault current (435.1): where its overload protection holds, its own
- * breaking capacity is not exceeded and it limits the current, the live conductors are deemed protected
- * against fault current. Not for conductors in parallel, nor for a class that states no limit.
+ * One device against overload and fault current (435.1): where its overload protection holds, its
+ * own breaking capacity is not exceeded and it limits the current, the live conductors are deemed
+ * protected against fault current. Not for conductors in parallel, nor for a class that states no
+ * limit.
  */
 final class CombinedDevice {
   private CombinedDevice() {}
@@ -50,7 +51,9 @@ final class CombinedDevice {
   private static boolean limitsCurrent(ProtectiveDevice device, Figure capacity, Dossier d) {
     boolean declared = Boolean.TRUE.equals(device.data().currentLimiting());
     boolean classOne =
-        device instanceof Breaker breaker && breaker.energyClass() != null && breaker.energyClass() == 1;
+        device instanceof Breaker breaker
+            && breaker.energyClass() != null
+            && breaker.energyClass() == 1;
     if (declared) {
       return !classOne && !"BS 3036".equals(device.data().standard());
     }

@@ -23,9 +23,9 @@ import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
 
 /**
- * What the tester should read (643, Appendix 3, common practice); informative. R1 + R2 and Zs at 20 °C,
- * the current to expect, and 0.8 of the greatest Zs. A reading above that is no failure: then the loop
- * at operating temperature decides. The 0.8 is never applied to conductors already hot.
+ * What the tester should read (643, Appendix 3, common practice); informative. R1 + R2 and Zs at 20
+ * °C, the current to expect, and 0.8 of the greatest Zs. A reading above that is no failure: then
+ * the loop at operating temperature decides. The 0.8 is never applied to conductors already hot.
  */
 public final class Commissioning implements Check {
   private static final Formula READ = Formula.of("Zs,20", Unit.OHM, "Zread + R1R2,20");
@@ -57,7 +57,8 @@ public final class Commissioning implements Check {
             ? LoopLimit.of(
                 OperatingCurrent.within(circuit.device(), time.strictest().value(), d), voltage, d)
             : LoopLimit.unknown();
-    Figure reading = d.working().step(READ, SupplyLoop.asRead(circuit, loop.supply(), d), loop.part().cold());
+    Figure reading =
+        d.working().step(READ, SupplyLoop.asRead(circuit, loop.supply(), d), loop.part().cold());
     judgement.tell(loop.part().cold(), d.working().step(CURRENT, voltage, reading));
     ProtectiveDevice residual = ResidualTime.protecting(circuit);
     boolean byOvercurrent =
@@ -77,7 +78,9 @@ public final class Commissioning implements Check {
     return judgement.conclude();
   }
 
-  /** Where the residual function disconnects, its limit is read against; far from it no 0.8 matters. */
+  /**
+   * Where the residual function disconnects, its limit is read against; far from it no 0.8 matters.
+   */
   private static Finding byResidual(
       ProtectiveDevice residual, FaultLoop loop, Judgement judgement, Dossier d) {
     Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");

@@ -20,8 +20,8 @@ import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
 
 /**
- * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc), with
- * Cc 0.725 for BS 3036 and 0.9 in the ground; and the least sizes of Table 52.3.
+ * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc),
+ * with Cc 0.725 for BS 3036 and 0.9 in the ground; and the least sizes of Table 52.3.
  */
 public final class ConductorRating implements Check {
   private static final Formula REQUIRED = Formula.of("It,req", Unit.AMPERE, "In/(n·F·Cc)");
@@ -63,7 +63,12 @@ public final class ConductorRating implements Check {
   }
 
   private static Figure required(
-      Circuit circuit, Cable cable, LiveConductors live, Figure rated, CurrentRating rating, Dossier d) {
+      Circuit circuit,
+      Cable cable,
+      LiveConductors live,
+      Figure rated,
+      CurrentRating rating,
+      Dossier d) {
     Figure design = DesignCurrent.of(circuit, live, d);
     Coordination coordination = Coordination.of(circuit, cable, live, design, rated, d);
     return switch (coordination.rule()) {
@@ -72,7 +77,12 @@ public final class ConductorRating implements Check {
       case OMITTED -> d.working().step(CARRIED, design, rating.count(), rating.factors());
       case RATING ->
           d.working()
-              .step(REQUIRED, rated, rating.count(), rating.factors(), deviceFactor(circuit, cable, d));
+              .step(
+                  REQUIRED,
+                  rated,
+                  rating.count(),
+                  rating.factors(),
+                  deviceFactor(circuit, cable, d));
     };
   }
 
@@ -89,11 +99,12 @@ public final class ConductorRating implements Check {
     }
     if (rewireable || buried) {
       return d.working()
-          .look(d.constant(
-                    "Cc",
-                    rewireable
-                        ? Constant.OVERLOAD_FACTORS_REWIREABLE
-                        : Constant.OVERLOAD_FACTORS_BURIED));
+          .look(
+              d.constant(
+                  "Cc",
+                  rewireable
+                      ? Constant.OVERLOAD_FACTORS_REWIREABLE
+                      : Constant.OVERLOAD_FACTORS_BURIED));
     }
     return Figure.derived("Cc", 1, Unit.ONE);
   }

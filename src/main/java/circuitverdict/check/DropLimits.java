@@ -15,8 +15,8 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
- * Limits of voltage drop that what is stated leaves possible, % (Appendix 4, 6.4): one where supply and
- * use are stated, else the strictest and the mildest of them.
+ * Limits of voltage drop that what is stated leaves possible, % (Appendix 4, 6.4): one where supply
+ * and use are stated, else the strictest and the mildest of them.
  *
  * @param strictest the least limit possible
  * @param mildest the greatest limit possible
@@ -37,8 +37,7 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
     String strictUse = use == Load.Use.OTHER ? "other" : "lighting";
     String mildUse = use == Load.Use.LIGHTING ? "lighting" : "other";
     Figure strictest = allowed(circuit, strictOwner, strictUse, d);
-    Figure mildest =
-        ownershipOpen || useOpen ? allowed(circuit, mildOwner, mildUse, d) : strictest;
+    Figure mildest = ownershipOpen || useOpen ? allowed(circuit, mildOwner, mildUse, d) : strictest;
     return new DropLimits(strictest, mildest, ownershipOpen, useOpen);
   }
 

@@ -14,9 +14,10 @@ import circuitverdict.fault.FaultLoop;
 import circuitverdict.standard.Clause;
 
 /**
- * Automatic disconnection of an earth fault (411.3.2, 411.4.4, 411.5.3, 411.5.4): by the overcurrent
- * device, Zs·Ia ≤ Cmin·Uo within the time; or by a residual device. In TN the overcurrent device
- * governs where it complies, else the residual one; in TT the residual one where there is one.
+ * Automatic disconnection of an earth fault (411.3.2, 411.4.4, 411.5.3, 411.5.4): by the
+ * overcurrent device, Zs·Ia ≤ Cmin·Uo within the time; or by a residual device. In TN the
+ * overcurrent device governs where it complies, else the residual one; in TT the residual one where
+ * there is one.
  */
 public final class EarthFaultDisconnection implements Check {
   @Override

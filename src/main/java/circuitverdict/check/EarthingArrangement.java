@@ -11,8 +11,9 @@ import circuitverdict.standard.Clause;
 import java.util.List;
 
 /**
- * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor charging
- * point only with a permitted measure against a broken PEN conductor; TT needs a residual device.
+ * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor
+ * charging point only with a permitted measure against a broken PEN conductor; TT needs a residual
+ * device.
  */
 public final class EarthingArrangement implements Check {
   @Override
@@ -33,7 +34,8 @@ public final class EarthingArrangement implements Check {
       return judgement.notApplicable();
     }
     return switch (earthing) {
-      case TN_S -> Boolean.TRUE.equals(charging) ? judgement.concludeMet() : judgement.notApplicable();
+      case TN_S ->
+          Boolean.TRUE.equals(charging) ? judgement.concludeMet() : judgement.notApplicable();
       case TN_C_S -> multipleEarthing(circuit, charging, judgement, d);
       case TT -> ownElectrode(circuit, judgement, d);
     };
@@ -57,7 +59,8 @@ public final class EarthingArrangement implements Check {
     if (measure == null) {
       d.missing(At.OPEN_PEN);
     }
-    boolean broken = Boolean.TRUE.equals(charging) && locations != null && Boolean.FALSE.equals(measure);
+    boolean broken =
+        Boolean.TRUE.equals(charging) && locations != null && Boolean.FALSE.equals(measure);
     return broken ? judgement.concludeBroken() : judgement.undetermined().conclude();
   }
 

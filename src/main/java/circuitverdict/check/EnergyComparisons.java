@@ -30,8 +30,7 @@ final class EnergyComparisons {
       unknown = true;
       return;
     }
-    LetThrough.Energy over =
-        energy.over(open ? greatest : least, greatest);
+    LetThrough.Energy over = energy.over(open ? greatest : least, greatest);
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;

@@ -20,12 +20,16 @@ final class EnergyEvidence {
 
   private EnergyEvidence() {}
 
-  /** Declared let-through of the pair with a named upstream device, A²s; null where there is none. */
+  /**
+   * Declared let-through of the pair with a named upstream device, A²s; null where there is none.
+   */
   static Double backUp(Circuit circuit) {
     return evidenced(circuit) ? circuit.backUp().limitedLetThroughA2s() : null;
   }
 
-  /** The let-through of a device with that of its back-up, up to the current declared for the pair. */
+  /**
+   * The let-through of a device with that of its back-up, up to the current declared for the pair.
+   */
   static LetThrough withBackUp(Circuit circuit, LetThrough energy, Figure greatest) {
     Double combination = circuit.backUp().combinationRatingA();
     double upTo = combination != null ? combination : greatest.known() ? greatest.value() : 0;
@@ -62,7 +66,9 @@ final class EnergyEvidence {
   /** A residual function breaks the earth fault within its own time, up to what it breaks. */
   static LetThrough withResidual(Circuit circuit, LetThrough energy, Figure least, Dossier d) {
     ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    if (residual == null || residual.data().residual().operatingCurrentA() == null || !least.known()) {
+    if (residual == null
+        || residual.data().residual().operatingCurrentA() == null
+        || !least.known()) {
       return energy;
     }
     Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");

@@ -219,7 +219,9 @@ final class Judgement {
         List.copyOf(d.remarks()));
   }
 
-  /** The failing comparison with the greatest excess, else the unknown one, else the least margin. */
+  /**
+   * The failing comparison with the greatest excess, else the unknown one, else the least margin.
+   */
   private Comparison governing(Verdict verdict) {
     Comparison governing = null;
     for (Comparison each : comparisons) {

@@ -14,12 +14,14 @@ public final class Labels {
           Map.entry("ownership", "whether the supply is public or private"),
           Map.entry("lineToEarthVoltageV", "the nominal voltage"),
           Map.entry("loopImpedanceOhm", "the earth fault loop impedance of the supply"),
-          Map.entry("lineToNeutralLoopImpedanceOhm", "the line–neutral loop impedance of the supply"),
+          Map.entry(
+              "lineToNeutralLoopImpedanceOhm", "the line–neutral loop impedance of the supply"),
           Map.entry("maximumFaultCurrentA", "the greatest prospective fault current"),
           Map.entry("instrumentUncertaintyPercent", "the uncertainty of the readings"),
           Map.entry("voltageDropPercent", "the voltage drop up to the supply point"),
           Map.entry("earthElectrodeResistanceOhm", "the resistance of the earth electrode"),
-          Map.entry("openPenProtection", "whether a measure against a broken PEN conductor is fitted"),
+          Map.entry(
+              "openPenProtection", "whether a measure against a broken PEN conductor is fitted"),
           Map.entry("liveConductors", "the live conductors"),
           Map.entry("device", "the protective device"),
           Map.entry("residualDevice", "the residual current device"),

@@ -16,8 +16,8 @@ import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
-import java.util.function.Supplier;
 import circuitverdict.standard.Clause;
+import java.util.function.Supplier;
 
 /**
  * Let-through energy against what line and neutral stand, k²S² (434.5.2), over the whole range of
@@ -99,9 +99,7 @@ public final class LetThroughEnergy implements Check {
       comparisons.unknown();
     }
     Figure between =
-        live == null
-            ? Figure.unknown("Iln,min", Unit.AMPERE)
-            : leastBetweenLive(circuit, live, d);
+        live == null ? Figure.unknown("Iln,min", Unit.AMPERE) : leastBetweenLive(circuit, live, d);
     boolean tn = circuit.supply().earthing() == null || circuit.supply().earthing().tn();
     LetThrough own = energy.get();
     for (Cable cable : Wiring.cables(circuit)) {

@@ -13,8 +13,8 @@ import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
 
 /**
- * Disconnection by the overcurrent device: Zs ≤ Cmin·Uo/Ia (411.4.4, 411.5.4). Where the connection is
- * not stated the strictest time decides if it is met.
+ * Disconnection by the overcurrent device: Zs ≤ Cmin·Uo/Ia (411.4.4, 411.5.4). Where the connection
+ * is not stated the strictest time decides if it is met.
  */
 final class OvercurrentDisconnection {
   private final Circuit circuit;
@@ -75,8 +75,7 @@ final class OvercurrentDisconnection {
 
   private void compare(Judgement judgement, Figure actual, LoopLimit limit) {
     Verdict verdict =
-        judgement.compare(
-            "/cable", actual, Comparator.AT_MOST, limit.impedance(), limit.printed());
+        judgement.compare("/cable", actual, Comparator.AT_MOST, limit.impedance(), limit.printed());
     if (verdict == Verdict.DOES_NOT_COMPLY
         && limit.printed() != null
         && Comparator.atMost(actual.value(), limit.printed().number())) {

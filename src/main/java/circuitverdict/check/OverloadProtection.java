@@ -44,7 +44,8 @@ public final class OverloadProtection implements Check {
     Figure rated = RatedCurrent.of(device, d);
     judgement.compare("/device", design, Comparator.AT_MOST, rated);
     for (Cable cable : Wiring.cables(circuit)) {
-      compare(circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);
+      compare(
+          circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);
     }
     return judgement.conclude();
   }

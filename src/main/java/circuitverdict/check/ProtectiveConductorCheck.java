@@ -3,17 +3,14 @@ package circuitverdict.check;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
-import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.HeatLimit;
 import circuitverdict.conductor.ProtectiveTable;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.LetThrough;
-import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
-import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
@@ -21,8 +18,9 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 
 /**
- * The protective conductor (543.1): it stands the energy of an earth fault (543.1.3), or is as large as
- * Table 54.7 demands (543.1.4), which the rules allow instead; it keeps the least sizes of 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
+ * The protective conductor (543.1): it stands the energy of an earth fault (543.1.3), or is as
+ * large as Table 54.7 demands (543.1.4), which the rules allow instead; it keeps the least sizes of
+ * 543.1.1; and standing currents keep to 543.7. Bonding conductors are not judged.
  */
 public final class ProtectiveConductorCheck implements Check {
   @Override
@@ -32,7 +30,8 @@ public final class ProtectiveConductorCheck implements Check {
 
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
-    Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.PROTECTIVE_CONDUCTOR);
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/cable").by(Clause.PROTECTIVE_CONDUCTOR);
     d.remark(NoteCode.BONDING_NOT_COVERED);
     LiveConductors live = Wiring.live(circuit, d);
     EnergyComparisons proof = new EnergyComparisons();
@@ -45,7 +44,9 @@ public final class ProtectiveConductorCheck implements Check {
       judgement.tell(least, greatest);
       LetThrough energy =
           EnergyEvidence.withBackUp(circuit, LetThrough.of(circuit.device(), d), greatest);
-      proof = compare(circuit, EnergyEvidence.withResidual(circuit, energy, least, d), least, greatest, d);
+      proof =
+          compare(
+              circuit, EnergyEvidence.withResidual(circuit, energy, least, d), least, greatest, d);
     }
     bySize(circuit, live, greatest, proof, judgement, d);
     ProtectiveLeast.judge(circuit, judgement, d);

@@ -18,9 +18,9 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
 /**
- * Published guidance for protective conductors behind class 3 breakers (On-Site Guide): the class row
- * of the smallest capacity not below the current, or the least copper size in a 70 °C cable. It speaks
- * for the magnetic zone: below it the standard's own bounds must hold. For compliance only.
+ * Published guidance for protective conductors behind class 3 breakers (On-Site Guide): the class
+ * row of the smallest capacity not below the current, or the least copper size in a 70 °C cable. It
+ * speaks for the magnetic zone: below it the standard's own bounds must hold. For compliance only.
  */
 final class ProtectiveGuidance {
   private ProtectiveGuidance() {}
@@ -31,7 +31,8 @@ final class ProtectiveGuidance {
     }
     Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
     return least.known()
-        && (byClassRow(circuit, breaker, least, greatest, d) || bySize(circuit, breaker, least, greatest, d));
+        && (byClassRow(circuit, breaker, least, greatest, d)
+            || bySize(circuit, breaker, least, greatest, d));
   }
 
   /** Adds the comparison that carries the guidance. */
@@ -99,7 +100,9 @@ final class ProtectiveGuidance {
         || !d.edition().table("energy-guidance").has(breaker.characteristic())) {
       return null;
     }
-    return d.edition().table("energy-guidance").at(breaker.characteristic(), rated, greatest.value());
+    return d.edition()
+        .table("energy-guidance")
+        .at(breaker.characteristic(), rated, greatest.value());
   }
 
   private static boolean boundsHoldBelowMagnetic(
@@ -112,7 +115,8 @@ final class ProtectiveGuidance {
     if (Comparator.atMost(magnetic, least.value())) {
       return true;
     }
-    Figure energy = LetThrough.of(breaker, d)
+    Figure energy =
+        LetThrough.of(breaker, d)
             .over(least, Figure.derived("I", magnetic, Unit.AMPERE))
             .greatest();
     return Comparator.AT_MOST.holds(energy.value(), HeatLimit.protective(cable, d).value());

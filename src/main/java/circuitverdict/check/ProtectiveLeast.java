@@ -15,8 +15,9 @@ import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
 
 /**
- * Least sizes of protective conductors: outside a cable, conduit or trunking 2.5 mm² if mechanically
- * protected, else 4 mm² (543.1.1); with a standing current above 10 mA high integrity (543.7).
+ * Least sizes of protective conductors: outside a cable, conduit or trunking 2.5 mm² if
+ * mechanically protected, else 4 mm² (543.1.1); with a standing current above 10 mA high integrity
+ * (543.7).
  */
 final class ProtectiveLeast {
   private ProtectiveLeast() {}
@@ -30,7 +31,9 @@ final class ProtectiveLeast {
     standing(circuit, judgement, d);
   }
 
-  /** Whether it is protected mechanically is not stated: between the two sizes nothing is decided. */
+  /**
+   * Whether it is protected mechanically is not stated: between the two sizes nothing is decided.
+   */
   private static void alone(Cable cable, Judgement judgement, Dossier d) {
     judgement.by(Clause.PROTECTIVE_LEAST);
     Figure actual = ProtectiveConductors.csa(cable, d);
@@ -66,7 +69,10 @@ final class ProtectiveLeast {
     for (Cable cable : Wiring.cables(circuit)) {
       Figure actual =
           d.given(
-              "S", cable.protectiveCsaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "protectiveCsaMm2"));
+              "S",
+              cable.protectiveCsaMm2(),
+              Unit.SQUARE_MM,
+              new Pointer(cable.place(), "protectiveCsaMm2"));
       if (cable.ring() || Comparator.AT_LEAST.holds(actual.value(), least.value())) {
         continue;
       }

@@ -53,12 +53,16 @@ final class ResidualDisconnection {
 
   void judge(Judgement judgement) {
     Pointer at = new Pointer(device.data().place() + "/residual", "operatingCurrentA");
-    Figure operating =
-        d.need("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
+    Figure operating = d.need("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
     LoopLimit limit = LoopLimit.ofResidual(operating, d);
     Figure path = path();
     Verdict verdict =
-        judgement.compare("/cable", path, Comparator.AT_MOST, limit.impedance().as(limitSymbol(path)), limit.printed());
+        judgement.compare(
+            "/cable",
+            path,
+            Comparator.AT_MOST,
+            limit.impedance().as(limitSymbol(path)),
+            limit.printed());
     if (verdict == Verdict.DOES_NOT_COMPLY && admits(limit.printed(), path)) {
       d.remark(NoteCode.PRINTED_VALUE_ADMITS);
     }
@@ -75,8 +79,7 @@ final class ResidualDisconnection {
     boolean strict = Comparator.AT_MOST.holds(breakTime.value(), time.strictest().value());
     if (open && !strict && Comparator.AT_MOST.holds(breakTime.value(), time.mildest().value())) {
       d.missing(At.CONNECTION);
-      judgement.open(
-          device.data().place(), breakTime, Comparator.AT_MOST, time.strictest());
+      judgement.open(device.data().place(), breakTime, Comparator.AT_MOST, time.strictest());
       return;
     }
     Figure allowed = strict ? time.strictest() : time.mildest();
@@ -84,8 +87,8 @@ final class ResidualDisconnection {
   }
 
   /**
-   * What it breaks must reach up to where the overcurrent device takes over, or to the greatest earth
-   * fault current: between the two nothing would be promised.
+   * What it breaks must reach up to where the overcurrent device takes over, or to the greatest
+   * earth fault current: between the two nothing would be promised.
    */
   private void withinWhatItBreaks(Judgement judgement) {
     Figure breaks = ResidualTime.breaks(device, d);

@@ -3,8 +3,8 @@ package circuitverdict.check;
 import java.util.List;
 
 /**
- * The findings of a run and the overall verdict: "does not comply" outranks "not determined" outranks
- * "complies"; with nothing counted, "not determined".
+ * The findings of a run and the overall verdict: "does not comply" outranks "not determined"
+ * outranks "complies"; with nothing counted, "not determined".
  *
  * @param findings in order
  * @param verdict overall

@@ -83,15 +83,24 @@ public final class Sentences {
     if (c == null || Double.isInfinite(c.actual().value())) {
       return "";
     }
-    Shown shown = Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.actual().unit());
+    Shown shown =
+        Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.actual().unit());
     String unit = unit(c);
     boolean holds = c.verdict() != Verdict.DOES_NOT_COMPLY;
     String relation =
         c.comparator() == Comparator.AT_MOST
             ? (holds ? " is within " : " exceeds ")
             : (holds ? " reaches " : " falls short of ");
-    return ": " + c.actual().symbol() + " " + shown.actual() + unit + relation + c.limit().symbol()
-        + " " + shown.limit() + unit;
+    return ": "
+        + c.actual().symbol()
+        + " "
+        + shown.actual()
+        + unit
+        + relation
+        + c.limit().symbol()
+        + " "
+        + shown.limit()
+        + unit;
   }
 
   private static String unit(Comparison comparison) {
@@ -107,6 +116,8 @@ public final class Sentences {
         wanted.add(label);
       }
     }
-    return wanted.isEmpty() ? "" : ": wanted " + String.join(", ", wanted.subList(0, Math.min(4, wanted.size())));
+    return wanted.isEmpty()
+        ? ""
+        : ": wanted " + String.join(", ", wanted.subList(0, Math.min(4, wanted.size())));
   }
 }

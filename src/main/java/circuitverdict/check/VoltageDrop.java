@@ -20,9 +20,9 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 
 /**
- * Voltage drop from the origin, % of the nominal voltage (525, Appendix 4 section 6), against the limit
- * by supply and use with the allowance for length beyond 100 m. What the drop is up to the supply point
- * must be stated unless that is the origin.
+ * Voltage drop from the origin, % of the nominal voltage (525, Appendix 4 section 6), against the
+ * limit by supply and use with the allowance for length beyond 100 m. What the drop is up to the
+ * supply point must be stated unless that is the origin.
  */
 public final class VoltageDrop implements Check {
   private static final Formula TOTAL = Formula.of("Δu", Unit.PERCENT, "Δuo + 100·ΔU/U");
@@ -38,7 +38,9 @@ public final class VoltageDrop implements Check {
   @Override
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement =
-        new Judgement(name(), circuit, d, "/cable").by(Clause.VOLTAGE_DROP).by(Clause.VOLTAGE_DROP_APPENDIX);
+        new Judgement(name(), circuit, d, "/cable")
+            .by(Clause.VOLTAGE_DROP)
+            .by(Clause.VOLTAGE_DROP_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
     Figure current = DesignCurrent.of(circuit, live, d);
     Figure voltage = NominalVoltage.ofCircuit(circuit, live, d);
@@ -54,12 +56,20 @@ public final class VoltageDrop implements Check {
   }
 
   private static void judge(
-      Judgement judgement, Figure before, Figure drop, Figure voltage, DropLimits limits, Dossier d) {
+      Judgement judgement,
+      Figure before,
+      Figure drop,
+      Figure voltage,
+      DropLimits limits,
+      Dossier d) {
     Figure total = d.working().step(TOTAL, before, drop, voltage);
     if (!total.known()) {
       Figure none = Figure.derived("Δuo", 0, Unit.PERCENT);
       judgement.atBest(
-          "/cable", d.working().step(TOTAL, none, drop, voltage), Comparator.AT_MOST, limits.mildest());
+          "/cable",
+          d.working().step(TOTAL, none, drop, voltage),
+          Comparator.AT_MOST,
+          limits.mildest());
       judgement.undetermined();
       return;
     }
@@ -121,8 +131,7 @@ public final class VoltageDrop implements Check {
       Circuit circuit, LiveConductors live, Figure current, Figure correction, Dossier d) {
     Figure sum = null;
     for (Cable cable : Wiring.cables(circuit)) {
-      Figure part =
-          VoltageDropOfCable.volts(cable, circuit.load(), live, current, correction, d);
+      Figure part = VoltageDropOfCable.volts(cable, circuit.load(), live, current, correction, d);
       sum = sum == null ? part : d.working().step(SUM, sum.as("ΔUsum"), part);
     }
     return sum;

@@ -9,4 +9,7 @@ package circuitverdict.circuit;
  * @param deviceDeclared whether its maker declares the device for it
  */
 public record Assembly(
-    String standard, Double conditionalRatingA, Double maximumUpstreamFuseA, Boolean deviceDeclared) {}
+    String standard,
+    Double conditionalRatingA,
+    Double maximumUpstreamFuseA,
+    Boolean deviceDeclared) {}

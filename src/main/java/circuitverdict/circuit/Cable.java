@@ -103,18 +103,48 @@ public record Cable(
   /** The same cable with another length. */
   public Cable withLength(double metres) {
     return new Cable(
-        place, construction, conductor, insulation, lineCsaMm2, neutralCsaMm2, protectiveCsaMm2,
-        protectiveMeans, protectiveConductor, armourAreaMm2, armourResistanceOhmPerKm,
-        parallelCables, metres, arrangement, lineResistanceOhmPerKm, protectiveResistanceOhmPerKm,
-        reactanceOhmPerKm, terminalTemperatureC, installation);
+        place,
+        construction,
+        conductor,
+        insulation,
+        lineCsaMm2,
+        neutralCsaMm2,
+        protectiveCsaMm2,
+        protectiveMeans,
+        protectiveConductor,
+        armourAreaMm2,
+        armourResistanceOhmPerKm,
+        parallelCables,
+        metres,
+        arrangement,
+        lineResistanceOhmPerKm,
+        protectiveResistanceOhmPerKm,
+        reactanceOhmPerKm,
+        terminalTemperatureC,
+        installation);
   }
 
   /** The same cable with other cross-sections. */
   public Cable withSizes(Double line, Double neutral, Double protective) {
     return new Cable(
-        place, construction, conductor, insulation, line, neutral, protective, protectiveMeans,
-        protectiveConductor, armourAreaMm2, armourResistanceOhmPerKm, parallelCables, lengthM,
-        arrangement, lineResistanceOhmPerKm, protectiveResistanceOhmPerKm, reactanceOhmPerKm,
-        terminalTemperatureC, installation);
+        place,
+        construction,
+        conductor,
+        insulation,
+        line,
+        neutral,
+        protective,
+        protectiveMeans,
+        protectiveConductor,
+        armourAreaMm2,
+        armourResistanceOhmPerKm,
+        parallelCables,
+        lengthM,
+        arrangement,
+        lineResistanceOhmPerKm,
+        protectiveResistanceOhmPerKm,
+        reactanceOhmPerKm,
+        terminalTemperatureC,
+        installation);
   }
 }

@@ -52,28 +52,76 @@ public record Circuit(
   /** The same circuit with another device. */
   public Circuit with(ProtectiveDevice other) {
     return new Circuit(
-        stage, kind, supply, live, load, cable, furtherCables, other, residualDevice,
-        upstreamDevice, assembly, backUp, premises, requirements);
+        stage,
+        kind,
+        supply,
+        live,
+        load,
+        cable,
+        furtherCables,
+        other,
+        residualDevice,
+        upstreamDevice,
+        assembly,
+        backUp,
+        premises,
+        requirements);
   }
 
   /** The same circuit with another residual device. */
   public Circuit withResidual(ProtectiveDevice other) {
     return new Circuit(
-        stage, kind, supply, live, load, cable, furtherCables, device, other,
-        upstreamDevice, assembly, backUp, premises, requirements);
+        stage,
+        kind,
+        supply,
+        live,
+        load,
+        cable,
+        furtherCables,
+        device,
+        other,
+        upstreamDevice,
+        assembly,
+        backUp,
+        premises,
+        requirements);
   }
 
   /** The same circuit with another first cable. */
   public Circuit with(Cable other) {
     return new Circuit(
-        stage, kind, supply, live, load, other, furtherCables, device, residualDevice,
-        upstreamDevice, assembly, backUp, premises, requirements);
+        stage,
+        kind,
+        supply,
+        live,
+        load,
+        other,
+        furtherCables,
+        device,
+        residualDevice,
+        upstreamDevice,
+        assembly,
+        backUp,
+        premises,
+        requirements);
   }
 
   /** The same circuit on another supply. */
   public Circuit with(Supply other) {
     return new Circuit(
-        stage, kind, other, live, load, cable, furtherCables, device, residualDevice,
-        upstreamDevice, assembly, backUp, premises, requirements);
+        stage,
+        kind,
+        other,
+        live,
+        load,
+        cable,
+        furtherCables,
+        device,
+        residualDevice,
+        upstreamDevice,
+        assembly,
+        backUp,
+        premises,
+        requirements);
   }
 }

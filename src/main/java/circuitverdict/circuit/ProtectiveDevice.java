@@ -14,8 +14,7 @@ public sealed interface ProtectiveDevice {
    * @param energyClass energy limiting class 1 to 3; null where not stated
    * @param multiples magnetic limits stated with the device; null where not stated
    */
-  record Breaker(
-      DeviceData data, String characteristic, Integer energyClass, Multiples multiples)
+  record Breaker(DeviceData data, String characteristic, Integer energyClass, Multiples multiples)
       implements ProtectiveDevice {}
 
   /**
@@ -38,10 +37,7 @@ public sealed interface ProtectiveDevice {
    * @param settings its settings
    */
   record AdjustableBreaker(
-      DeviceData data,
-      String characteristic,
-      Multiples multiples,
-      Settings settings)
+      DeviceData data, String characteristic, Multiples multiples, Settings settings)
       implements ProtectiveDevice {}
 
   /**

@@ -99,37 +99,92 @@ public record Supply(
   /** The same supply with other loop impedance; what depends on none of the rest stays. */
   public Supply withLoopImpedance(double ohm) {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis, ohm, loopReactanceOhm,
-        originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm, lineToNeutralLoopReactanceOhm,
-        maximumFaultCurrentA, faultCurrents, instrumentUncertaintyPercent, voltageDropPercent,
-        earthElectrodeResistanceOhm, openPenProtection);
+        point,
+        earthing,
+        phases,
+        lineToEarthVoltageV,
+        frequencyHz,
+        ownership,
+        basis,
+        ohm,
+        loopReactanceOhm,
+        originLoopImpedanceOhm,
+        lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm,
+        maximumFaultCurrentA,
+        faultCurrents,
+        instrumentUncertaintyPercent,
+        voltageDropPercent,
+        earthElectrodeResistanceOhm,
+        openPenProtection);
   }
 
   /** The same supply with another greatest fault current of any kind. */
   public Supply withMaximumFaultCurrent(double ampere) {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis,
-        loopImpedanceOhm, loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
-        lineToNeutralLoopReactanceOhm, ampere, faultCurrents, instrumentUncertaintyPercent,
-        voltageDropPercent, earthElectrodeResistanceOhm, openPenProtection);
+        point,
+        earthing,
+        phases,
+        lineToEarthVoltageV,
+        frequencyHz,
+        ownership,
+        basis,
+        loopImpedanceOhm,
+        loopReactanceOhm,
+        originLoopImpedanceOhm,
+        lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm,
+        ampere,
+        faultCurrents,
+        instrumentUncertaintyPercent,
+        voltageDropPercent,
+        earthElectrodeResistanceOhm,
+        openPenProtection);
   }
 
   /** The same supply with its loop impedance resting on something else. */
   public Supply withBasis(Basis other) {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, other,
-        loopImpedanceOhm, loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
-        lineToNeutralLoopReactanceOhm, maximumFaultCurrentA, faultCurrents,
-        instrumentUncertaintyPercent, voltageDropPercent, earthElectrodeResistanceOhm,
+        point,
+        earthing,
+        phases,
+        lineToEarthVoltageV,
+        frequencyHz,
+        ownership,
+        other,
+        loopImpedanceOhm,
+        loopReactanceOhm,
+        originLoopImpedanceOhm,
+        lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm,
+        maximumFaultCurrentA,
+        faultCurrents,
+        instrumentUncertaintyPercent,
+        voltageDropPercent,
+        earthElectrodeResistanceOhm,
         openPenProtection);
   }
 
   /** The same supply with a permitted measure against a broken PEN conductor. */
   public Supply withOpenPenProtection() {
     return new Supply(
-        point, earthing, phases, lineToEarthVoltageV, frequencyHz, ownership, basis, loopImpedanceOhm,
-        loopReactanceOhm, originLoopImpedanceOhm, lineToNeutralLoopImpedanceOhm,
-        lineToNeutralLoopReactanceOhm, maximumFaultCurrentA, faultCurrents,
-        instrumentUncertaintyPercent, voltageDropPercent, earthElectrodeResistanceOhm, true);
+        point,
+        earthing,
+        phases,
+        lineToEarthVoltageV,
+        frequencyHz,
+        ownership,
+        basis,
+        loopImpedanceOhm,
+        loopReactanceOhm,
+        originLoopImpedanceOhm,
+        lineToNeutralLoopImpedanceOhm,
+        lineToNeutralLoopReactanceOhm,
+        maximumFaultCurrentA,
+        faultCurrents,
+        instrumentUncertaintyPercent,
+        voltageDropPercent,
+        earthElectrodeResistanceOhm,
+        true);
   }
 }

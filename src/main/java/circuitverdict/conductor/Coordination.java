@@ -16,8 +16,8 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
- * What overload protection demands of one cable (433.1): the rating it must have, as a figure to hold
- * against Iz.
+ * What overload protection demands of one cable (433.1): the rating it must have, as a figure to
+ * hold against Iz.
  *
  * @param demanded rating demanded of the cable, A
  * @param installed Iz, A
@@ -41,8 +41,7 @@ public record Coordination(
   }
 
   private static final Formula ALLOWED = Formula.of("1.45·Iz", Unit.AMPERE, "k2·Iz");
-  private static final Formula ALLOWED_BURIED =
-      Formula.of("1.45·Cc·Iz", Unit.AMPERE, "k2·Cc·Iz");
+  private static final Formula ALLOWED_BURIED = Formula.of("1.45·Cc·Iz", Unit.AMPERE, "k2·Cc·Iz");
   private static final Formula BURIED = Formula.of("In/Cc", Unit.AMPERE, "In/Cc");
 
   /** The coordination of one cable. */
@@ -68,7 +67,8 @@ public record Coordination(
         cable.installation().buried()
             ? d.working().step(BURIED, rated, d.constant("Cc", Constant.OVERLOAD_FACTORS_BURIED))
             : rated;
-    Value deemed = d.edition().table("overload-deemed").at("deemed", circuit.device().data().standard());
+    Value deemed =
+        d.edition().table("overload-deemed").at("deemed", circuit.device().data().standard());
     Figure conventional = ConventionalCurrent.of(circuit.device(), rated, d);
     Figure factor = d.constant("k2", Constant.OVERLOAD_FACTORS_CONVENTIONAL);
     boolean settled = deemed != null && !breaker(circuit.device());
@@ -132,7 +132,9 @@ public record Coordination(
     }
     for (Cable cable : Wiring.cables(circuit)) {
       Coordination each = of(circuit, cable, live, design, rated, d);
-      if (each.rule() == Rule.SPUR || each.rule() == Rule.OMITTED || !Boolean.TRUE.equals(each.holds())) {
+      if (each.rule() == Rule.SPUR
+          || each.rule() == Rule.OMITTED
+          || !Boolean.TRUE.equals(each.holds())) {
         return false;
       }
     }

@@ -22,7 +22,12 @@ import circuitverdict.quantity.Unit;
  * @param grouping Cg, likewise
  */
 public record CurrentRating(
-    Figure tabulated, Figure factors, Figure count, Figure installed, Figure ambient, Figure grouping) {
+    Figure tabulated,
+    Figure factors,
+    Figure count,
+    Figure installed,
+    Figure ambient,
+    Figure grouping) {
   private static final Formula PRODUCT = Formula.of("F", Unit.ONE, "Ca·Cg·Ci·Cs·Ch");
   private static final Formula INSTALLED = Formula.of("Iz", Unit.AMPERE, "n·It·F");
 
@@ -31,8 +36,7 @@ public record CurrentRating(
     return d.once(Topic.RATING, cable, inner -> find(circuit, cable, live, inner));
   }
 
-  private static CurrentRating find(
-      Circuit circuit, Cable cable, LiveConductors live, Dossier d) {
+  private static CurrentRating find(Circuit circuit, Cable cable, LiveConductors live, Dossier d) {
     Figure tabulated = RatingTables.tabulated(cable, live, d);
     RatingFactors factors = new RatingFactors(cable, d);
     Figure ambient = d.working().look(factors.ambient());
@@ -40,12 +44,15 @@ public record CurrentRating(
     Figure insulation = d.working().look(factors.insulation());
     Figure soil = factors.soil();
     Figure harmonics = factors.harmonics(circuit, live);
-    Figure product =
-        d.working().step(PRODUCT, ambient, grouping, insulation, soil, harmonics);
+    Figure product = d.working().step(PRODUCT, ambient, grouping, insulation, soil, harmonics);
     Figure count =
         cable.parallelCables() == null
             ? Figure.derived("n", 1, Unit.ONE)
-            : new Figure("n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
+            : new Figure(
+                "n",
+                cable.parallelCables(),
+                Unit.ONE,
+                new Pointer(cable.place(), "parallelCables"));
     if (tabulated.known() && RatingTables.heldByTerminals(cable, d)) {
       d.remark(NoteCode.TERMINALS_LIMIT);
     }

@@ -15,15 +15,13 @@ import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 
 /**
- * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage, the
- * declared current of a charging point, or, for ring and socket circuits without a stated load, the
- * rated current of the device.
+ * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage,
+ * the declared current of a charging point, or, for ring and socket circuits without a stated load,
+ * the rated current of the device.
  */
 public final class DesignCurrent {
-  private static final Formula SINGLE =
-      Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
-  private static final Formula THREE =
-      Formula.of("Ib", Unit.AMPERE, "P·n·kd/(√3·U·cosφ·η/100)");
+  private static final Formula SINGLE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
+  private static final Formula THREE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(√3·U·cosφ·η/100)");
   private static final Formula POINTS = Formula.of("Ib", Unit.AMPERE, "Ir·n·kd");
   private static final Formula SUM = Formula.of("Ib", Unit.AMPERE, "Isum + Ipart");
   private static final Formula DIVERSE = Formula.of("Ib", Unit.AMPERE, "kd·Isum");
@@ -56,7 +54,9 @@ public final class DesignCurrent {
       Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
     if (load.designCurrentA() != null) {
       return d.working()
-          .look(d.given("Ib", load.designCurrentA(), Unit.AMPERE, new Pointer(place, "designCurrentA")));
+          .look(
+              d.given(
+                  "Ib", load.designCurrentA(), Unit.AMPERE, new Pointer(place, "designCurrentA")));
     }
     if (load.kind() == Load.Kind.VEHICLE_CHARGING) {
       // A charging point draws what it declares; its rounded power would give a few tenths more.
@@ -99,7 +99,12 @@ public final class DesignCurrent {
     return d.working()
         .step(
             live.threePhase() ? THREE : SINGLE,
-            power, count(load, place, d), diversity(load, place, d), voltage, cosine, efficiency);
+            power,
+            count(load, place, d),
+            diversity(load, place, d),
+            voltage,
+            cosine,
+            efficiency);
   }
 
   private static Figure count(Load load, String place, Dossier d) {
@@ -117,7 +122,9 @@ public final class DesignCurrent {
   private static Figure efficiency(Load load, String place, Dossier d) {
     Pointer at = new Pointer(place, "efficiencyPercent");
     Figure drawn = Figure.derived("η", 100, Unit.PERCENT);
-    if (load.efficiencyPercent() == null && load.kind() == null && d.allows(Allowance.TABLE_DEFAULTS)) {
+    if (load.efficiencyPercent() == null
+        && load.kind() == null
+        && d.allows(Allowance.TABLE_DEFAULTS)) {
       d.assume(NoteCode.ASSUMED_EFFICIENCY, at, drawn);
       return drawn;
     }

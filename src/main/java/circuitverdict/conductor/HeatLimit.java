@@ -12,9 +12,9 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
 /**
- * The energy that a conductor stands, k²S² in A²s (434.5.2, Table 43.1; 543.1.3, Tables 54.2 to 54.5).
- * Of parallel conductors, and of the legs of a ring, one alone counts: a fault near the end flows in
- * one.
+ * The energy that a conductor stands, k²S² in A²s (434.5.2, Table 43.1; 543.1.3, Tables 54.2 to
+ * 54.5). Of parallel conductors, and of the legs of a ring, one alone counts: a fault near the end
+ * flows in one.
  */
 public final class HeatLimit {
   private static final Formula LIMIT = Formula.of("k²S²", Unit.AMPERE_SQUARED_SECOND, "k²·S²");
@@ -30,7 +30,9 @@ public final class HeatLimit {
   /** Of the neutral. */
   public static Figure neutral(Cable cable, Dossier d) {
     return d.once(
-        Topic.HEAT_LIMIT_NEUTRAL, cable, inner -> live(cable, Wiring.neutralCsa(cable, inner), inner));
+        Topic.HEAT_LIMIT_NEUTRAL,
+        cable,
+        inner -> live(cable, Wiring.neutralCsa(cable, inner), inner));
   }
 
   private static Figure live(Cable cable, Figure size, Dossier d) {
@@ -44,7 +46,9 @@ public final class HeatLimit {
     return d.working().step(LIMIT, d.tabled("k", k, Unit.HEAT_FACTOR, at), size);
   }
 
-  /** Of the protective conductor; where armour and a core share the fault, of the better one alone. */
+  /**
+   * Of the protective conductor; where armour and a core share the fault, of the better one alone.
+   */
   public static Figure protective(Cable cable, Dossier d) {
     return d.once(Topic.HEAT_LIMIT_PROTECTIVE, cable, inner -> findProtective(cable, inner));
   }
@@ -56,7 +60,8 @@ public final class HeatLimit {
     }
     return switch (means) {
       case CORE -> core(cable, "incorporated", d);
-      case SEPARATE -> core(cable, ProtectiveConductors.apart(cable) ? "separate" : "incorporated", d);
+      case SEPARATE ->
+          core(cable, ProtectiveConductors.apart(cable) ? "separate" : "incorporated", d);
       case ARMOUR -> ofSteel(cable, "armour", armourArea(cable, d), d);
       case ARMOUR_AND_CORE -> better(cable, d);
       case STEEL_CONDUIT, STEEL_TRUNKING ->
@@ -101,7 +106,11 @@ public final class HeatLimit {
     if (insulation == null || !size.known()) {
       return unknown();
     }
-    return d.working().step(LIMIT, d.tabled("k", k(cable, arrangement, metal, size, d), Unit.HEAT_FACTOR, at), size);
+    return d.working()
+        .step(
+            LIMIT,
+            d.tabled("k", k(cable, arrangement, metal, size, d), Unit.HEAT_FACTOR, at),
+            size);
   }
 
   /** Factor k of the protective conductor; null where the tables have none. */

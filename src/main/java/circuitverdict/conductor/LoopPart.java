@@ -103,7 +103,8 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
       Figure r2 = Resistance.protective(cable, live, d);
       Figure part =
           ProtectiveConductors.apart(cable)
-              ? d.working().step(RETURN_APART, length, r2, Temperature.separateFactor(d), count(cable))
+              ? d.working()
+                  .step(RETURN_APART, length, r2, Temperature.separateFactor(d), count(cable))
               : d.working().step(RETURN, length, r2, Temperature.factor(cable, d), count(cable));
       Figure own = cable.ring() ? d.working().step(QUARTER, part) : part;
       sum = sum == null ? own : d.working().step(SUM_RETURN, sum.as("Rsum"), own);
@@ -140,7 +141,8 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   private static Figure count(Cable cable) {
     return cable.parallelCables() == null
         ? Figure.derived("n", 1, Unit.ONE)
-        : new Figure("n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
+        : new Figure(
+            "n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
   }
 
   private static Figure reactance(Cable cable, Figure length, Figure count, Dossier d) {
@@ -150,7 +152,9 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
         : d.working().step(X, length, x, count);
   }
 
-  /** Reactance of the loop, mΩ/m: as stated, by the table of voltage drop, or by common practice. */
+  /**
+   * Reactance of the loop, mΩ/m: as stated, by the table of voltage drop, or by common practice.
+   */
   private static Figure perMetre(Cable cable, Dossier d) {
     if (cable.reactanceOhmPerKm() != null) {
       Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
@@ -170,7 +174,8 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
       return Figure.of("x", tabled);
     }
     Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
-    // Single cores may lie apart, and their reactance grows with the distance: nothing stands for it.
+    // Single cores may lie apart, and their reactance grows with the distance: nothing stands for
+    // it.
     if (cable.construction() == null || cable.construction() == Cable.Construction.SINGLES) {
       d.missing(at);
       return Figure.unknown("x", Unit.MILLIOHM_PER_M);

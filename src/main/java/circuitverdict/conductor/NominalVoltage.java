@@ -13,7 +13,10 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
-/** Nominal voltages of a circuit. Public supplies are 230 V; another one is stated for a private one. */
+/**
+ * Nominal voltages of a circuit. Public supplies are 230 V; another one is stated for a private
+ * one.
+ */
 public final class NominalVoltage {
   private static final Formula LINE_TO_LINE = Formula.of("U", Unit.VOLT, "√3·Uo");
 
@@ -34,7 +37,12 @@ public final class NominalVoltage {
       return Figure.unknown("Uo", Unit.VOLT);
     }
     return d.orAssume(
-        "Uo", stated, At.VOLTAGE, nominal, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_NOMINAL_VOLTAGE);
+        "Uo",
+        stated,
+        At.VOLTAGE,
+        nominal,
+        Allowance.TABLE_DEFAULTS,
+        NoteCode.ASSUMED_NOMINAL_VOLTAGE);
   }
 
   /** The nominal voltage across the load: Uo between line and neutral, else between lines, V. */

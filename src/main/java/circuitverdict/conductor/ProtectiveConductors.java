@@ -17,15 +17,16 @@ public final class ProtectiveConductors {
 
   /** What serves; a flat twin and earth carries its own core. */
   public static ProtectiveMeans means(Cable cable, Dossier d) {
-    if (cable.protectiveMeans() == null && cable.construction() == Construction.FLAT_TWIN_AND_EARTH) {
+    if (cable.protectiveMeans() == null
+        && cable.construction() == Construction.FLAT_TWIN_AND_EARTH) {
       return ProtectiveMeans.CORE;
     }
     return d.need(cable.protectiveMeans(), new Pointer(cable.place(), "protectiveMeans"));
   }
 
   /**
-   * Cross-section of a protective core or separate conductor, mm². For a design that of a flat twin is
-   * taken as the usual one beside its line conductor, listed.
+   * Cross-section of a protective core or separate conductor, mm². For a design that of a flat twin
+   * is taken as the usual one beside its line conductor, listed.
    */
   public static Figure csa(Cable cable, Dossier d) {
     Pointer at = new Pointer(cable.place(), "protectiveCsaMm2");
@@ -52,14 +53,13 @@ public final class ProtectiveConductors {
     return switch (means) {
       case CORE, ARMOUR_AND_CORE -> Wiring.metal(cable, d);
       case ARMOUR, STEEL_CONDUIT, STEEL_TRUNKING -> Cable.Metal.STEEL;
-      case SEPARATE, SHEATH ->
-          d.need(null, new Pointer(cable.place(), "protectiveConductor"));
+      case SEPARATE, SHEATH -> d.need(null, new Pointer(cable.place(), "protectiveConductor"));
     };
   }
 
   /**
-   * Whether it runs apart from the live conductors and so starts cold. Single-core cables share their
-   * conduit or trunking: there a separate conductor is bunched with them.
+   * Whether it runs apart from the live conductors and so starts cold. Single-core cables share
+   * their conduit or trunking: there a separate conductor is bunched with them.
    */
   public static boolean apart(Cable cable) {
     return cable.protectiveMeans() == ProtectiveMeans.SEPARATE

@@ -10,8 +10,8 @@ import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 
 /**
- * Least cross-section of a protective conductor by Table 54.7, mm²: by the line conductor, and by k1/k2
- * where the materials differ (543.1.4).
+ * Least cross-section of a protective conductor by Table 54.7, mm²: by the line conductor, and by
+ * k1/k2 where the materials differ (543.1.4).
  *
  * @param actual its cross-section
  * @param least the least that the table allows
@@ -26,7 +26,11 @@ public record ProtectiveTable(Figure actual, Figure least) {
     Figure actual = actual(cable, means, d);
     Figure line = Wiring.lineCsa(cable, d);
     Cable.Metal metal = Wiring.metal(cable, d);
-    if (means == null || metal == null || !actual.known() || !line.known() || cable.insulation() == null) {
+    if (means == null
+        || metal == null
+        || !actual.known()
+        || !line.known()
+        || cable.insulation() == null) {
       return new ProtectiveTable(actual, Figure.unknown("S,min", Unit.SQUARE_MM));
     }
     Value k1 = d.edition().table("k-live").at("k", metal.word(), cable.insulation(), line.value());
@@ -58,9 +62,7 @@ public record ProtectiveTable(Figure actual, Figure least) {
           Unit.SQUARE_MM,
           new circuitverdict.explain.Pointer(cable.place(), "armourAreaMm2"));
     }
-    return means == null
-        ? Figure.unknown("S", Unit.SQUARE_MM)
-        : ProtectiveConductors.csa(cable, d);
+    return means == null ? Figure.unknown("S", Unit.SQUARE_MM) : ProtectiveConductors.csa(cable, d);
   }
 
   private static String arrangement(Cable cable, ProtectiveMeans means) {

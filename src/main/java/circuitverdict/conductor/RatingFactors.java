@@ -18,12 +18,11 @@ import circuitverdict.standard.Value;
 
 /**
  * Rating factors of Appendix 4: Ca ambient, Cg grouping, Ci thermal insulation, Cs soil, and Ch for
- * third harmonics (523.6.3). Between rows the next less favourable one counts; beyond a table nothing
- * is known.
+ * third harmonics (523.6.3). Between rows the next less favourable one counts; beyond a table
+ * nothing is known.
  */
 final class RatingFactors {
-  private static final Formula NEUTRAL_SIZED =
-      Formula.of("Ch", Unit.ONE, "min(fh; fh/(3·h/100))");
+  private static final Formula NEUTRAL_SIZED = Formula.of("Ch", Unit.ONE, "min(fh; fh/(3·h/100))");
 
   private final Cable cable;
   private final Installation laid;
@@ -42,18 +41,28 @@ final class RatingFactors {
     Pointer at = new Pointer(place, "ambientTemperatureC");
     boolean ground = laid.buried();
     Value reference =
-        d.edition().constant(
-                ground ? Constant.TEMPERATURE_REFERENCE_AMBIENT_GROUND : Constant.TEMPERATURE_REFERENCE_AMBIENT_AIR);
+        d.edition()
+            .constant(
+                ground
+                    ? Constant.TEMPERATURE_REFERENCE_AMBIENT_GROUND
+                    : Constant.TEMPERATURE_REFERENCE_AMBIENT_AIR);
     Figure temperature =
         d.orAssume(
-            "θa", laid.ambientTemperatureC(), at, reference, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_AMBIENT);
+            "θa",
+            laid.ambientTemperatureC(),
+            at,
+            reference,
+            Allowance.TABLE_DEFAULTS,
+            NoteCode.ASSUMED_AMBIENT);
     if (!temperature.known() || cable.insulation() == null) {
       return Figure.unknown("Ca", Unit.ONE);
     }
     String insulation = RatingTables.ratedAs(cable, d);
     Value factor =
         ground
-            ? d.edition().table("4B2").atOrAbove(insulation.endsWith("70") ? "70" : "90", temperature.value())
+            ? d.edition()
+                .table("4B2")
+                .atOrAbove(insulation.endsWith("70") ? "70" : "90", temperature.value())
             : ambientColumn(insulation, temperature.value());
     return d.tabled("Ca", factor, Unit.ONE, at);
   }
@@ -90,7 +99,10 @@ final class RatingFactors {
     return d.tabled("Cg", grouped(cables), Unit.ONE, at);
   }
 
-  /** Methods whose cables can lie clear of each other; in conduit, trunking or the ground they cannot. */
+  /**
+   * Methods whose cables can lie clear of each other; in conduit, trunking or the ground they
+   * cannot.
+   */
   private boolean freeToAir() {
     String method = laid.referenceMethod();
     return "C".equals(method) || "E".equals(method) || "F".equals(method) || "G".equals(method);
@@ -108,7 +120,9 @@ final class RatingFactors {
     if (touching && ("E".equals(method) || "F".equals(method))) {
       Value tray = d.edition().table("4C1").atOrAbove("factor", "single-layer-on-tray", cables);
       Value ladder = d.edition().table("4C1").atOrAbove("factor", "single-layer-on-ladder", cables);
-      return tray == null || ladder == null ? null : tray.number() <= ladder.number() ? tray : ladder;
+      return tray == null || ladder == null
+          ? null
+          : tray.number() <= ladder.number() ? tray : ladder;
     }
     return d.edition().table("4C1").atOrAbove("factor", "bunched", cables);
   }
@@ -150,7 +164,12 @@ final class RatingFactors {
     Pointer depthAt = new Pointer(place, "burialDepthM");
     Figure depth =
         d.orAssume(
-            "h", laid.burialDepthM(), depthAt, reference, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_DEPTH);
+            "h",
+            laid.burialDepthM(),
+            depthAt,
+            reference,
+            Allowance.TABLE_DEFAULTS,
+            NoteCode.ASSUMED_DEPTH);
     if (!resistivity.known() || !depth.known()) {
       return Figure.unknown("Cs", Unit.ONE);
     }
@@ -158,7 +177,8 @@ final class RatingFactors {
       d.missing(NoteCode.NOT_IN_TABLES, depthAt);
       return Figure.unknown("Cs", Unit.ONE);
     }
-    return d.tabled("Cs", d.edition().table("4B3").atOrAbove("duct", resistivity.value()), Unit.ONE, at);
+    return d.tabled(
+        "Cs", d.edition().table("4B3").atOrAbove("duct", resistivity.value()), Unit.ONE, at);
   }
 
   /** Ch: needed where three phases and a neutral feed lamps or electronics. */
@@ -180,9 +200,12 @@ final class RatingFactors {
       }
       harmonic =
           d.orAssume(
-              "h", null, At.THIRD_HARMONIC,
+              "h",
+              null,
+              At.THIRD_HARMONIC,
               d.edition().constant(Constant.THIRD_HARMONIC_ASSUMED_QUOTATION),
-              Allowance.TYPICAL_VALUES, NoteCode.ASSUMED_THIRD_HARMONIC);
+              Allowance.TYPICAL_VALUES,
+              NoteCode.ASSUMED_THIRD_HARMONIC);
     }
     if (!harmonic.known()) {
       return Figure.unknown("Ch", Unit.ONE);
@@ -197,8 +220,12 @@ final class RatingFactors {
   private static Boolean harmonicsExpected(Load load) {
     for (Load.Kind rich :
         new Load.Kind[] {
-          Load.Kind.LED, Load.Kind.DISCHARGE, Load.Kind.ELECTRONIC, Load.Kind.MIXED,
-          Load.Kind.SOCKET_OUTLETS, Load.Kind.VEHICLE_CHARGING
+          Load.Kind.LED,
+          Load.Kind.DISCHARGE,
+          Load.Kind.ELECTRONIC,
+          Load.Kind.MIXED,
+          Load.Kind.SOCKET_OUTLETS,
+          Load.Kind.VEHICLE_CHARGING
         }) {
       if (load.has(rich)) {
         return true;

@@ -52,7 +52,8 @@ final class RatingTables {
 
   /** Whether a 90 °C cable is held to the 70 °C table by its terminals (512.1.5). */
   static boolean heldByTerminals(Cable cable, Dossier d) {
-    double hot = d.edition().constant(Constant.TEMPERATURE_OPERATING_TEMPERATURE_THERMOSETTING_90).number();
+    double hot =
+        d.edition().constant(Constant.TEMPERATURE_OPERATING_TEMPERATURE_THERMOSETTING_90).number();
     boolean stands = cable.terminalTemperatureC() != null && cable.terminalTemperatureC() >= hot;
     return HOT.equals(cable.insulation()) && !stands;
   }

@@ -11,7 +11,9 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
-/** Resistance of conductors at 20 °C, Ω/km: as stated, or by IEC 60228; of armour by its own table. */
+/**
+ * Resistance of conductors at 20 °C, Ω/km: as stated, or by IEC 60228; of armour by its own table.
+ */
 public final class Resistance {
   private static final Formula BESIDE = Formula.of("r2", Unit.OHM_PER_KM, "ra·rc/(ra + rc)");
 
@@ -26,7 +28,9 @@ public final class Resistance {
   public static Figure neutral(Cable cable, Dossier d) {
     Figure size = Wiring.neutralCsa(cable, d);
     boolean asLine = cable.lineCsaMm2() != null && size.value() == cable.lineCsaMm2();
-    return asLine ? live("rn", cable, size, d) : ofSize("rn", cable, Wiring.metal(cable, d), size, d);
+    return asLine
+        ? live("rn", cable, size, d)
+        : ofSize("rn", cable, Wiring.metal(cable, d), size, d);
   }
 
   private static Figure live(String symbol, Cable cable, Figure size, Dossier d) {
@@ -60,7 +64,10 @@ public final class Resistance {
           d.working().step(BESIDE, armour("ra", cable, live, d), core("rc", cable, d));
       case STEEL_CONDUIT, STEEL_TRUNKING, SHEATH ->
           d.need(
-              "r2", null, Unit.OHM_PER_KM, new Pointer(cable.place(), "protectiveResistanceOhmPerKm"));
+              "r2",
+              null,
+              Unit.OHM_PER_KM,
+              new Pointer(cable.place(), "protectiveResistanceOhmPerKm"));
     };
   }
 
@@ -77,12 +84,11 @@ public final class Resistance {
     int cores = live.count() + (cable.protectiveMeans() == ProtectiveMeans.ARMOUR_AND_CORE ? 1 : 0);
     Value tabled =
         d.edition().table("armour-resistance").at("resistance", cable.lineCsaMm2(), (double) cores);
-    return tabled == null
-        ? d.need(symbol, null, Unit.OHM_PER_KM, at)
-        : Figure.of(symbol, tabled);
+    return tabled == null ? d.need(symbol, null, Unit.OHM_PER_KM, at) : Figure.of(symbol, tabled);
   }
 
-  private static Figure ofSize(String symbol, Cable cable, Cable.Metal metal, Figure size, Dossier d) {
+  private static Figure ofSize(
+      String symbol, Cable cable, Cable.Metal metal, Figure size, Dossier d) {
     if (metal == null || !size.known()) {
       return Figure.unknown(symbol, Unit.OHM_PER_KM);
     }

@@ -19,8 +19,10 @@ final class RingRule {
     if (!ring.ring() || ring.lineCsaMm2() == null || ring.conductor() == Cable.Metal.ALUMINIUM) {
       return false;
     }
-    boolean thirty = rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_30).number();
-    boolean thirtyTwo = rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_32).number();
+    boolean thirty =
+        rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_30).number();
+    boolean thirtyTwo =
+        rated.value() == d.edition().constant(Constant.RING_CIRCUIT_RATING_32).number();
     Constant size =
         ring.construction() == Cable.Construction.MINERAL
             ? Constant.RING_CIRCUIT_LEAST_CSA_MINERAL

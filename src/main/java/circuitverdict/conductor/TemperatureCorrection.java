@@ -17,8 +17,7 @@ import circuitverdict.standard.Constant;
  */
 public final class TemperatureCorrection {
   private static final Formula CT =
-      Formula.of(
-          "ct", Unit.ONE, "(θb + tp − max(Ca²·Cg² − Ib²/It²; 0)·(tp − θr))/(θb + tp)");
+      Formula.of("ct", Unit.ONE, "(θb + tp − max(Ca²·Cg² − Ib²/It²; 0)·(tp − θr))/(θb + tp)");
 
   private TemperatureCorrection() {}
 
@@ -29,7 +28,8 @@ public final class TemperatureCorrection {
     if (!single || circuit.device() == null || cable.lineCsaMm2() == null) {
       return unknown();
     }
-    boolean small = cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
+    boolean small =
+        cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
     boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
     if (!small || rewireable || RatingTables.heldByTerminals(cable, d)) {
       return unknown();

@@ -46,7 +46,11 @@ public final class VoltageDropOfCable {
     Figure count =
         cable.parallelCables() == null
             ? Figure.derived("n", 1, Unit.ONE)
-            : new Figure("n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
+            : new Figure(
+                "n",
+                cable.parallelCables(),
+                Unit.ONE,
+                new Pointer(cable.place(), "parallelCables"));
     return d.working().step(RADIAL, ct, perMetre, current, length, count);
   }
 
@@ -87,10 +91,15 @@ public final class VoltageDropOfCable {
   private static Figure stated(Cable cable, LiveConductors live, Figure cosine, Dossier d) {
     boolean three = live.threePhase();
     Figure resistance =
-        d.working().step(three ? THREE_WAY : TWO_WAY, Resistance.line(cable, d), Temperature.factor(cable, d));
+        d.working()
+            .step(
+                three ? THREE_WAY : TWO_WAY,
+                Resistance.line(cable, d),
+                Temperature.factor(cable, d));
     boolean small =
         cable.lineCsaMm2() != null
-            && cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
+            && cable.lineCsaMm2()
+                <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
     if (small && cable.reactanceOhmPerKm() == null) {
       return d.working().look(resistance.as("mV"));
     }

@@ -55,12 +55,13 @@ public final class Wiring {
 
   /** Cross-section of a line conductor, mm². */
   public static Figure lineCsa(Cable cable, Dossier d) {
-    return d.need("S", cable.lineCsaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "lineCsaMm2"));
+    return d.need(
+        "S", cable.lineCsaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "lineCsaMm2"));
   }
 
   /**
-   * Cross-section of the neutral, mm²: that of the line in a flat twin; where the construction leaves
-   * it open it must be stated at sign-off.
+   * Cross-section of the neutral, mm²: that of the line in a flat twin; where the construction
+   * leaves it open it must be stated at sign-off.
    */
   public static Figure neutralCsa(Cable cable, Dossier d) {
     Pointer at = new Pointer(cable.place(), "neutralCsaMm2");
@@ -79,8 +80,8 @@ public final class Wiring {
   }
 
   /**
-   * Cross-section by which a cable is rated, mm²: on one phase the neutral carries what the line does,
-   * so the smaller of the two counts; a smaller neutral of three phases is not judged.
+   * Cross-section by which a cable is rated, mm²: on one phase the neutral carries what the line
+   * does, so the smaller of the two counts; a smaller neutral of three phases is not judged.
    */
   public static Figure ratedCsa(Cable cable, LiveConductors live, Dossier d) {
     Figure line = lineCsa(cable, d);

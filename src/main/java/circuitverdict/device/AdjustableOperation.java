@@ -17,7 +17,8 @@ import circuitverdict.standard.Constant;
 final class AdjustableOperation {
   private static final Formula OF_SETTING =
       Formula.of(OperatingCurrent.SYMBOL, Unit.AMPERE, "(1 + δ)·Iset");
-  private static final Formula OF_MULTIPLE = Formula.of(OperatingCurrent.SYMBOL, Unit.AMPERE, "m·In");
+  private static final Formula OF_MULTIPLE =
+      Formula.of(OperatingCurrent.SYMBOL, Unit.AMPERE, "m·In");
 
   private AdjustableOperation() {}
 
@@ -40,8 +41,8 @@ final class AdjustableOperation {
   }
 
   /**
-   * Ia of the delayed release, where its whole time fits; unknown otherwise. The standard promises no
-   * greatest clearing time of it: its own test window added to the delay is guidance.
+   * Ia of the delayed release, where its whole time fits; unknown otherwise. The standard promises
+   * no greatest clearing time of it: its own test window added to the delay is guidance.
    */
   static Figure delayed(AdjustableBreaker breaker, double timeS, Dossier d) {
     Settings settings = breaker.settings();
@@ -64,16 +65,26 @@ final class AdjustableOperation {
     }
     String place = breaker.data().place();
     Figure multiple =
-        d.given("m", breaker.multiples().upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
+        d.given(
+            "m",
+            breaker.multiples().upper(),
+            Unit.ONE,
+            new Pointer(place + "/magneticMultiples", "upper"));
     Figure rated =
-        d.need("In", breaker.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
+        d.need(
+            "In", breaker.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
     return d.working().step(OF_MULTIPLE, multiple, rated);
   }
 
-  private static Figure ofSetting(AdjustableBreaker breaker, double setting, String member, Dossier d) {
+  private static Figure ofSetting(
+      AdjustableBreaker breaker, double setting, String member, Dossier d) {
     Figure tolerance = d.constant("δ", Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE);
     Figure set =
-        d.given("Iset", setting, Unit.AMPERE, new Pointer(breaker.data().place() + "/settings", member));
+        d.given(
+            "Iset",
+            setting,
+            Unit.AMPERE,
+            new Pointer(breaker.data().place() + "/settings", member));
     return d.working().step(OF_SETTING, tolerance, set);
   }
 }

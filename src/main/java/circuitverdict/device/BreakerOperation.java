@@ -11,9 +11,10 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
- * Ia of breakers to IEC 60898-1 and RCBOs to IEC 61009-1: the upper limit of the magnetic band (5, 10,
- * 20 In), at which test e promises less than 0.1 s. The same current serves longer times: for type D
- * at 5 s too, a lower one being unread. Other letters count with the limit stated for the device.
+ * Ia of breakers to IEC 60898-1 and RCBOs to IEC 61009-1: the upper limit of the magnetic band (5,
+ * 10, 20 In), at which test e promises less than 0.1 s. The same current serves longer times: for
+ * type D at 5 s too, a lower one being unread. Other letters count with the limit stated for the
+ * device.
  */
 final class BreakerOperation {
   private static final Formula IA = Formula.of(OperatingCurrent.SYMBOL, Unit.AMPERE, "m·In");
@@ -41,7 +42,8 @@ final class BreakerOperation {
     Figure multiple =
         standard
             ? Figure.of("m", tabled)
-            : d.given("m", band.upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
+            : d.given(
+                "m", band.upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
     Figure current = d.working().step(IA, multiple, rated);
     Value printed = d.edition().table("41.3").at("printed", letter, rated.value());
     return new OperatingCurrent(current, standard ? printed : null, false);

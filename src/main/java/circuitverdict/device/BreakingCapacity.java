@@ -43,7 +43,10 @@ public final class BreakingCapacity {
       return of(device, d);
     }
     return d.given(
-        symbol(device), stated, Unit.AMPERE, new Pointer(device.data().place(), "breakingCapacityA"));
+        symbol(device),
+        stated,
+        Unit.AMPERE,
+        new Pointer(device.data().place(), "breakingCapacityA"));
   }
 
   /** Ics, A: stated, or for IEC 60898-1 by the standard's rule; unknown where neither says. */
@@ -51,7 +54,10 @@ public final class BreakingCapacity {
     Double stated = device.data().serviceBreakingCapacityA();
     Figure given =
         d.given(
-            "Ics", stated, Unit.AMPERE, new Pointer(device.data().place(), "serviceBreakingCapacityA"));
+            "Ics",
+            stated,
+            Unit.AMPERE,
+            new Pointer(device.data().place(), "serviceBreakingCapacityA"));
     if (stated != null || !(device instanceof Breaker) || !capacity.known()) {
       return given;
     }

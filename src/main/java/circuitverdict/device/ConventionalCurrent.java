@@ -8,8 +8,8 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
 /**
- * The conventional operating current I2 (433.1.1(iii)), amperes: the current that operates the device
- * for certain within its conventional time.
+ * The conventional operating current I2 (433.1.1(iii)), amperes: the current that operates the
+ * device for certain within its conventional time.
  */
 public final class ConventionalCurrent {
   private static final Formula I2 = Formula.of("I2", Unit.AMPERE, "kf·In");
@@ -19,7 +19,9 @@ public final class ConventionalCurrent {
   /** I2; unknown, and not called missing, where the tables hold no multiple for the device. */
   public static Figure of(ProtectiveDevice device, Figure rated, Dossier d) {
     Value multiple =
-        d.edition().table("conventional-currents").at("fusing", device.data().standard(), rated.value());
+        d.edition()
+            .table("conventional-currents")
+            .at("fusing", device.data().standard(), rated.value());
     if (multiple == null) {
       return Figure.unknown("I2", Unit.AMPERE);
     }

@@ -14,7 +14,8 @@ public final class DrawnCurve {
   private final double tripS;
   private final double exponent;
 
-  private DrawnCurve(double asymptoteA, double tripA, double tripS, double thermalA, double thermalS) {
+  private DrawnCurve(
+      double asymptoteA, double tripA, double tripS, double thermalA, double thermalS) {
     this.asymptoteA = asymptoteA;
     this.tripA = tripA;
     this.tripS = tripS;

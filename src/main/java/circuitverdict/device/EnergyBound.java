@@ -4,9 +4,9 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 
 /**
- * One thing that is known of the energy a device lets through. Over a stretch of currents that none of
- * its corners divides it gives the greatest and the least energy, A²s: infinity and zero where it says
- * nothing.
+ * One thing that is known of the energy a device lets through. Over a stretch of currents that none
+ * of its corners divides it gives the greatest and the least energy, A²s: infinity and zero where
+ * it says nothing.
  */
 interface EnergyBound {
   /** Currents at which what it says changes. */

@@ -83,8 +83,8 @@ final class EnergyBounds {
   }
 
   /**
-   * The current's square times the times promised by the device's standard, up to its capacity. Beyond
-   * the longest adiabatic time it overstates the heating: no failure is stated by it.
+   * The current's square times the times promised by the device's standard, up to its capacity.
+   * Beyond the longest adiabatic time it overstates the heating: no failure is stated by it.
    */
   record Promised(TripBand band, double capacityA, double adiabaticS) implements EnergyBound {
     @Override
@@ -113,9 +113,7 @@ final class EnergyBounds {
       TripBand.Step step = band.at(inside(from, to));
       boolean own = step.source() != null && step.source().number() == step.latestS();
       Figure time =
-          own
-              ? Figure.of("t", step.source())
-              : Figure.derived("t", step.latestS(), Unit.SECOND);
+          own ? Figure.of("t", step.source()) : Figure.derived("t", step.latestS(), Unit.SECOND);
       return d.working().step(SQUARE, end.as("I"), time);
     }
   }
@@ -144,7 +142,9 @@ final class EnergyBounds {
     }
   }
 
-  /** Above a known operating point of a cartridge fuse its energy does not rise (common practice). */
+  /**
+   * Above a known operating point of a cartridge fuse its energy does not rise (common practice).
+   */
   record FusePoint(Figure current, double timeS, double capacityA) implements EnergyBound {
     @Override
     public double[] corners() {
@@ -165,7 +165,8 @@ final class EnergyBounds {
     @Override
     public Figure explain(double from, double to, Figure end, Dossier d) {
       return d.working()
-          .step(POINT, d.working().look(current.as("Ip")), Figure.derived("tp", timeS, Unit.SECOND));
+          .step(
+              POINT, d.working().look(current.as("Ip")), Figure.derived("tp", timeS, Unit.SECOND));
     }
   }
 

@@ -6,13 +6,12 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
-import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 
 /**
- * Ia of fuses: the operating currents of Tables 41.2 (0.4 s) and 41.4 (5 s), and for shorter times the
- * 0.1 s gate of IEC 60269-1. Times between two of them take the shorter one's current.
+ * Ia of fuses: the operating currents of Tables 41.2 (0.4 s) and 41.4 (5 s), and for shorter times
+ * the 0.1 s gate of IEC 60269-1. Times between two of them take the shorter one's current.
  */
 final class FuseOperation {
   private static final double SHORT = 0.1;
@@ -33,7 +32,9 @@ final class FuseOperation {
     String standard = fuse.data().standard();
     String time = timeS >= LONG ? "5" : "0.4";
     Value current =
-        timeS >= FINAL ? table.at("current-" + time, standard, rated.value()) : gate(fuse, rated, timeS, d);
+        timeS >= FINAL
+            ? table.at("current-" + time, standard, rated.value())
+            : gate(fuse, rated, timeS, d);
     if (current == null) {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(fuse.data().place(), "ratedCurrentA"));
       return OperatingCurrent.unknown();

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Points of a fuse's time–current characteristic that are known: the operating currents of the wiring
- * rules and, for gG fuses, the gates of IEC 60269-1.
+ * Points of a fuse's time–current characteristic that are known: the operating currents of the
+ * wiring rules and, for gG fuses, the gates of IEC 60269-1.
  */
 final class FuseTimes {
   private static final String BS_88_2 = "BS 88-2";

@@ -19,10 +19,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The energy a device lets through over a range of fault currents (434.5.2, 543.1.3), as the interval
- * that the evidence leaves: the maker's data where they reach, the energy limiting class at the
- * device's own Icn, the times its standard promises. Above its own breaking capacity a device promises
- * nothing.
+ * The energy a device lets through over a range of fault currents (434.5.2, 543.1.3), as the
+ * interval that the evidence leaves: the maker's data where they reach, the energy limiting class
+ * at the device's own Icn, the times its standard promises. Above its own breaking capacity a
+ * device promises nothing.
  */
 public final class LetThrough {
   /**
@@ -53,7 +53,8 @@ public final class LetThrough {
     double capacity = letThrough.capacityA();
     TripBand band = d.once(Topic.TRIP_BAND, device, inner -> TripBand.of(device, inner.edition()));
     if (band != null && capacity > 0) {
-      letThrough.bounds.add(new EnergyBounds.Promised(
+      letThrough.bounds.add(
+          new EnergyBounds.Promised(
               band, capacity, d.edition().constant(Constant.ADIABATIC_LONGEST).number()));
     }
     if (device instanceof Breaker breaker && capacity > 0) {
@@ -65,7 +66,9 @@ public final class LetThrough {
     return letThrough;
   }
 
-  /** As {@link #of}, with the class row of the smallest capacity not below the current: guidance. */
+  /**
+   * As {@link #of}, with the class row of the smallest capacity not below the current: guidance.
+   */
   public static LetThrough byGuidance(ProtectiveDevice device, double currentA, Dossier d) {
     LetThrough letThrough = of(device, d);
     double capacity = letThrough.capacityA();
@@ -80,7 +83,9 @@ public final class LetThrough {
     return letThrough;
   }
 
-  /** What the maker shows the device to let through at a current, A²s; unknown where he does not. */
+  /**
+   * What the maker shows the device to let through at a current, A²s; unknown where he does not.
+   */
   public static Figure byMaker(ProtectiveDevice device, Figure current, Dossier d) {
     EnergyBounds.Maker maker = new EnergyBounds.Maker(device);
     boolean shown =
@@ -100,8 +105,8 @@ public final class LetThrough {
   }
 
   /**
-   * The same with a declared let-through of the pair above the device's own capacity, up to the current
-   * for which it is declared.
+   * The same with a declared let-through of the pair above the device's own capacity, up to the
+   * current for which it is declared.
    */
   public LetThrough withBackUp(Double limitedA2s, double upToA) {
     if (limitedA2s != null && capacityA() > 0) {
@@ -129,7 +134,9 @@ public final class LetThrough {
     for (int i = 0; i + 1 < corners.length; i++) {
       EnergyBound tightest = tightest(corners[i], corners[i + 1]);
       double here =
-          tightest == null ? Double.POSITIVE_INFINITY : tightest.greatest(corners[i], corners[i + 1]);
+          tightest == null
+              ? Double.POSITIVE_INFINITY
+              : tightest.greatest(corners[i], corners[i + 1]);
       if (here > greatest) {
         greatest = here;
         deciding = tightest;
@@ -145,7 +152,9 @@ public final class LetThrough {
     return new Energy(energy(least), most, decidingTo);
   }
 
-  /** The current at the upper end of the deciding stretch: one that the caller knows, or a corner. */
+  /**
+   * The current at the upper end of the deciding stretch: one that the caller knows, or a corner.
+   */
   private static Figure end(double ampere, Figure from, Figure upTo) {
     if (ampere == upTo.value()) {
       return upTo;
@@ -216,7 +225,8 @@ public final class LetThrough {
 
   private void addClass(Breaker breaker, double rowA, double toA) {
     Value limit = classLimit(breaker, rowA, d);
-    TripBand band = d.once(Topic.TRIP_BAND, breaker, inner -> TripBand.of(breaker, inner.edition()));
+    TripBand band =
+        d.once(Topic.TRIP_BAND, breaker, inner -> TripBand.of(breaker, inner.edition()));
     if (limit != null && band != null) {
       double magnetic = band.steps().get(band.steps().size() - 1).fromA();
       bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, toA));

@@ -6,8 +6,9 @@ import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 
 /**
- * The band of instantaneous tripping of a breaker, multiples of In (IEC 60898-1 table 7): of types B, C
- * and D by the standard, widened by limits stated with the device; of other letters only as stated.
+ * The band of instantaneous tripping of a breaker, multiples of In (IEC 60898-1 table 7): of types
+ * B, C and D by the standard, widened by limits stated with the device; of other letters only as
+ * stated.
  *
  * @param lower current up to which it does not trip instantaneously
  * @param upper current from which it does

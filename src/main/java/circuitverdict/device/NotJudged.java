@@ -5,7 +5,10 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 
-/** Says why a device is not judged: its standard is not stated, or is one that the check does not know. */
+/**
+ * Says why a device is not judged: its standard is not stated, or is one that the check does not
+ * know.
+ */
 public final class NotJudged {
   private NotJudged() {}
 

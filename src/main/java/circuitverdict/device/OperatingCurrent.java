@@ -34,7 +34,10 @@ public record OperatingCurrent(Figure current, Value printed, boolean tableLimit
     return unknown();
   }
 
-  /** Ia by guidance: of a delayed release whose delay and test window fit; unknown where there is none. */
+  /**
+   * Ia by guidance: of a delayed release whose delay and test window fit; unknown where there is
+   * none.
+   */
   public static OperatingCurrent byGuidance(ProtectiveDevice device, double timeS, Dossier d) {
     return device instanceof AdjustableBreaker breaker
         ? new OperatingCurrent(AdjustableOperation.delayed(breaker, timeS, d), null, false)

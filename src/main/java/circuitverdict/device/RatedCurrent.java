@@ -13,11 +13,15 @@ import circuitverdict.quantity.Unit;
 public final class RatedCurrent {
   private RatedCurrent() {}
 
-  /** In or Ir in amperes; missing where neither is stated. For a design Ir may be taken as In, listed. */
+  /**
+   * In or Ir in amperes; missing where neither is stated. For a design Ir may be taken as In,
+   * listed.
+   */
   public static Figure of(ProtectiveDevice device, Dossier d) {
     String place = device.data().place();
     Figure rated =
-        d.need("In", device.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
+        d.need(
+            "In", device.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
     if (!(device instanceof AdjustableBreaker breaker)) {
       return rated;
     }

@@ -31,7 +31,9 @@ public final class ResidualTime {
         || device instanceof Breaker && "IEC 61009-1".equals(device.data().standard());
   }
 
-  /** The residual function that sees a circuit: its own device's, or the one before it; else null. */
+  /**
+   * The residual function that sees a circuit: its own device's, or the one before it; else null.
+   */
   public static ProtectiveDevice protecting(Circuit circuit) {
     ProtectiveDevice own = has(circuit.device()) ? circuit.device() : null;
     ProtectiveDevice before = has(circuit.residualDevice()) ? circuit.residualDevice() : null;
@@ -41,8 +43,8 @@ public final class ResidualTime {
 
   /**
    * The latest break time at a multiple of IΔn, s: of the greatest tabled multiple that the fault
-   * reaches. Unknown below 1 and for adjustable delays, whose maker alone knows their latest time. A
-   * missing delay counts as S.
+   * reaches. Unknown below 1 and for adjustable delays, whose maker alone knows their latest time.
+   * A missing delay counts as S.
    */
   public static Figure latest(ProtectiveDevice device, Figure multiple, Dossier d) {
     Residual residual = device.data().residual();
@@ -63,12 +65,14 @@ public final class ResidualTime {
         best = best == null || time.number() < best.number() ? time : best;
       }
     }
-    return best == null ? Figure.unknown("tr", Unit.SECOND) : d.working().look(Figure.of("tr", best));
+    return best == null
+        ? Figure.unknown("tr", Unit.SECOND)
+        : d.working().look(Figure.of("tr", best));
   }
 
   /**
-   * The least tabled multiple of IΔn at which the break time does not exceed a time in seconds; unknown
-   * where none does, and for adjustable delays.
+   * The least tabled multiple of IΔn at which the break time does not exceed a time in seconds;
+   * unknown where none does, and for adjustable delays.
    */
   public static Figure leastMultipleWithin(ProtectiveDevice device, double timeS, Dossier d) {
     Residual.Delay delay = device.data().residual().delay();

@@ -83,8 +83,10 @@ public final class TripBand {
     double tolerance = edition.constant(Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE).number();
     Value instantaneous = edition.constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS);
     Value conventional = edition.table("adjustable-test-times").at("conventional", rated);
-    double hold = edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING).number() * rated;
-    double trip = edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING).number() * rated;
+    double hold =
+        edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING).number() * rated;
+    double trip =
+        edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING).number() * rated;
     Builder builder =
         new Builder().until(hold, conventional.number(), NEVER, null).until(trip, 0, NEVER, null);
     // A delayed release is left out: the standard promises no greatest clearing time of it.
@@ -94,7 +96,9 @@ public final class TripBand {
         .build();
   }
 
-  /** Current from which the instantaneous release operates for certain; infinite where not stated. */
+  /**
+   * Current from which the instantaneous release operates for certain; infinite where not stated.
+   */
   private static double magneticFrom(AdjustableBreaker breaker, double tolerance) {
     if (breaker.settings().instantaneousA() != null) {
       return breaker.settings().instantaneousA() * (1 + tolerance);

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What one check gathers while it is evaluated: working, missing inputs, assumptions, remarks, and the
- * strength of its proof.
+ * What one check gathers while it is evaluated: working, missing inputs, assumptions, remarks, and
+ * the strength of its proof.
  */
 public final class Dossier {
   /** How strong a proof is. */
@@ -199,8 +199,8 @@ public final class Dossier {
   }
 
   /**
-   * Notes that a missing input stands at its best: what fails then fails for certain, but nothing may
-   * comply by it.
+   * Notes that a missing input stands at its best: what fails then fails for certain, but nothing
+   * may comply by it.
    */
   public void atBest(Pointer missing) {
     atBest = true;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A formula's right-hand side, read once and evaluated many times. Signs: {@code + − · / ² √( )}, and
- * {@code min(a; b)}, {@code max(a; b)}. Numbers in a formula are mathematics or conversion of units,
- * never constants of the trade.
+ * A formula's right-hand side, read once and evaluated many times. Signs: {@code + − · / ² √( )},
+ * and {@code min(a; b)}, {@code max(a; b)}. Numbers in a formula are mathematics or conversion of
+ * units, never constants of the trade.
  */
 final class Expression {
   /** A node of the expression. */
@@ -29,7 +29,8 @@ final class Expression {
     Expression expression = new Expression(text);
     Node root = expression.sum();
     if (expression.peek() != 0) {
-      throw new IllegalArgumentException("unread rest of formula: " + text.substring(expression.at));
+      throw new IllegalArgumentException(
+          "unread rest of formula: " + text.substring(expression.at));
     }
     return new Compiled(root, List.copyOf(expression.names));
   }
@@ -44,7 +45,10 @@ final class Expression {
       at++;
       Node first = left;
       Node second = product();
-      left = sign == '+' ? v -> first.value(v) + second.value(v) : v -> first.value(v) - second.value(v);
+      left =
+          sign == '+'
+              ? v -> first.value(v) + second.value(v)
+              : v -> first.value(v) - second.value(v);
     }
   }
 
@@ -58,7 +62,10 @@ final class Expression {
       at++;
       Node first = left;
       Node second = power();
-      left = sign == '·' ? v -> first.value(v) * second.value(v) : v -> first.value(v) / second.value(v);
+      left =
+          sign == '·'
+              ? v -> first.value(v) * second.value(v)
+              : v -> first.value(v) / second.value(v);
     }
   }
 

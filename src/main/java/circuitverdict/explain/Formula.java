@@ -62,7 +62,12 @@ public final class Formula {
     for (int i = 0; i < figures.length; i++) {
       values[i] = figures[i].value();
       assert figures[i].symbol().equals(compiled.names().get(i))
-          : text + ": " + figures[i].symbol() + " stands where " + compiled.names().get(i) + " is wanted";
+          : text
+              + ": "
+              + figures[i].symbol()
+              + " stands where "
+              + compiled.names().get(i)
+              + " is wanted";
     }
     return compiled.root().value(values);
   }

@@ -80,8 +80,7 @@ public enum NoteCode {
   RESIDUAL_GOVERNS(
       "The overcurrent device alone does not disconnect in time; the residual function does."),
   OVERCURRENT_GOVERNS("The overcurrent device disconnects in time."),
-  DEEMED(
-      "Deemed to comply by the clause named; not computed."),
+  DEEMED("Deemed to comply by the clause named; not computed."),
   BY_GUIDANCE("Rests on published guidance, not on the standard's own promise."),
   MEASURED_RAISED("Brought from cold to operating temperature, and widened by the uncertainty."),
   TERMINALS_LIMIT(

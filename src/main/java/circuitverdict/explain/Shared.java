@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the checks of one run have in common, evaluated once: each with the steps and notes that came
- * with it, so that every check that uses it tells them as its own.
+ * What the checks of one run have in common, evaluated once: each with the steps and notes that
+ * came with it, so that every check that uses it tells them as its own.
  */
 public final class Shared {
   /** What can be shared. */

@@ -4,7 +4,9 @@ import circuitverdict.explain.Figure.Derived;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The steps on which some figures rest; what was worked out besides is left out of an explanation. */
+/**
+ * The steps on which some figures rest; what was worked out besides is left out of an explanation.
+ */
 public final class Slice {
   private final List<Step> steps;
   private final boolean[] kept;

@@ -15,8 +15,9 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
- * Greatest disconnection time, s (411.3.2, Table 41.1): final circuits up to 63 A with a socket-outlet
- * and up to 32 A with fixed equipment only take the table, others 5 s in TN and 1 s in TT.
+ * Greatest disconnection time, s (411.3.2, Table 41.1): final circuits up to 63 A with a
+ * socket-outlet and up to 32 A with fixed equipment only take the table, others 5 s in TN and 1 s
+ * in TT.
  *
  * @param strictest the time that what is stated demands at its strictest
  * @param mildest the time that it demands at its mildest; equal unless the connection is not stated
@@ -33,7 +34,8 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
     String system = earthing.tn() ? "TN" : "TT";
     Value tabled = d.edition().table("41.1").at("ac", system, voltage.value());
     Figure table = d.tabled("t,max", tabled, Unit.SECOND, At.VOLTAGE);
-    Figure other = d.constant(
+    Figure other =
+        d.constant(
             "t,max",
             earthing.tn()
                 ? Constant.DISCONNECTION_SCOPE_OTHER_TN
@@ -45,7 +47,8 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
     if (!rated.known()) {
       return new DisconnectionTime(table, other);
     }
-    double sockets = d.edition().constant(Constant.DISCONNECTION_SCOPE_FINAL_WITH_SOCKET_OUTLET).number();
+    double sockets =
+        d.edition().constant(Constant.DISCONNECTION_SCOPE_FINAL_WITH_SOCKET_OUTLET).number();
     double fixed = d.edition().constant(Constant.DISCONNECTION_SCOPE_FINAL_FIXED_ONLY).number();
     Load load = circuit.load();
     if (Comparator.atMost(rated.value(), fixed)) {

@@ -41,7 +41,8 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
           Formula.of(
               loop,
               Unit.OHM,
-              "√((√(" + supply + "² − " + reactance + "²) + " + r + ")² + (" + reactance + " + " + x + ")²)");
+              "√((√(" + supply + "² − " + reactance + "²) + " + r + ")² + (" + reactance + " + " + x
+                  + ")²)");
       this.least = Formula.of(current, Unit.AMPERE, "Cmin·Uo/" + loop);
     }
   }
@@ -81,12 +82,12 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
     Figure impedance;
     if (supplyReactance.known()) {
       impedance =
-          d.working().step(kind.phasors, supply, supplyReactance, part.resistance(), part.reactance());
+          d.working()
+              .step(kind.phasors, supply, supplyReactance, part.resistance(), part.reactance());
     } else if (part.reactance().value() == 0) {
       impedance = d.working().step(kind.sum, supply, part.resistance());
     } else {
-      impedance =
-          d.working().step(kind.sumOfModuli, supply, part.resistance(), part.reactance());
+      impedance = d.working().step(kind.sumOfModuli, supply, part.resistance(), part.reactance());
     }
     return new FaultLoop(kind.least, supply, part, impedance);
   }

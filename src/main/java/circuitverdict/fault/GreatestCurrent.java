@@ -27,8 +27,9 @@ public final class GreatestCurrent {
   private GreatestCurrent() {}
 
   /**
-   * What a device of a way meets: three-phase ways the three-phase current, a two-pole device on one
-   * phase the line–neutral one, a single-pole device the greater of line–neutral and line–earth.
+   * What a device of a way meets: three-phase ways the three-phase current, a two-pole device on
+   * one phase the line–neutral one, a single-pole device the greater of line–neutral and
+   * line–earth.
    *
    * @param live live conductors, or null where they are not known
    * @param poles poles of the device, or null where they are not stated
@@ -74,8 +75,9 @@ public final class GreatestCurrent {
   }
 
   /**
-   * Greatest earth fault current: as stated, else in TN the greatest of any kind; in TT, where there
-   * is no metallic path to a TN earth, what half the electrode's resistance lets flow, listed.
+   * Greatest earth fault current: as stated, else in TN the greatest of any kind; in TT, where
+   * there is no metallic path to a TN earth, what half the electrode's resistance lets flow,
+   * listed.
    */
   public static Figure toEarth(Circuit circuit, Dossier d) {
     Supply supply = circuit.supply();

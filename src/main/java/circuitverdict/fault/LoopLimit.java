@@ -9,8 +9,8 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
 
 /**
- * The greatest earth fault loop impedance for a device, Ω (411.4.4). The exact expression decides; for
- * fuses, whose printed impedance is the standard's own figure, no more than that.
+ * The greatest earth fault loop impedance for a device, Ω (411.4.4). The exact expression decides;
+ * for fuses, whose printed impedance is the standard's own figure, no more than that.
  *
  * @param impedance Zs,max
  * @param printed as the wiring rules print it, or null

@@ -63,7 +63,9 @@ public final class SupplyLoop {
     return Figure.unknown(NEUTRAL, Unit.OHM);
   }
 
-  /** What a tester reads cold at the supply point, Ω: the reading itself, else the loop as known. */
+  /**
+   * What a tester reads cold at the supply point, Ω: the reading itself, else the loop as known.
+   */
   public static Figure asRead(Circuit circuit, Figure hot, Dossier d) {
     Supply supply = circuit.supply();
     boolean reading = supply.basis() == null || supply.basis() == Supply.Basis.MEASURED_COLD;
@@ -82,7 +84,9 @@ public final class SupplyLoop {
             earth(circuit, d));
   }
 
-  /** Whether the circuit is fed from the origin. A quotation without a loop impedance starts there. */
+  /**
+   * Whether the circuit is fed from the origin. A quotation without a loop impedance starts there.
+   */
   static boolean atOrigin(Supply supply, Dossier d) {
     if (supply.point() != null) {
       return supply.point() == Supply.Point.ORIGIN;
@@ -102,16 +106,14 @@ public final class SupplyLoop {
     Figure loop = Figure.of(EARTH, value);
     if (supply.earthing() == Supply.Earthing.TT) {
       // The typical figure is the supply's own part: the installation's electrode comes on top.
-      Figure electrode =
-          d.need("RA", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
+      Figure electrode = d.need("RA", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
       loop = d.working().step(WITH_ELECTRODE, loop.as("Zn"), electrode);
     }
     d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);
     return d.working().look(loop);
   }
 
-  private static Figure hot(
-      double ohm, Pointer at, Supply supply, Double origin, Dossier d) {
+  private static Figure hot(double ohm, Pointer at, Supply supply, Double origin, Dossier d) {
     Supply.Basis basis = supply.basis();
     if (basis == Supply.Basis.TYPICAL && !d.allows(Allowance.TYPICAL_VALUES)) {
       d.missing(At.BASIS);

@@ -9,8 +9,8 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Unit;
 
 /**
- * Uncertainty of measured figures, %. At sign-off a measured figure without it stands at its best, so
- * that nothing may comply by it; before that it counts as exact.
+ * Uncertainty of measured figures, %. At sign-off a measured figure without it stands at its best,
+ * so that nothing may comply by it; before that it counts as exact.
  */
 final class Uncertainty {
   private Uncertainty() {}

@@ -33,7 +33,9 @@ public enum Comparator {
     return 100 * room / (limit == 0 ? Math.abs(actual) : Math.abs(limit));
   }
 
-  /** {@code a ≤ b}, figures within 1e-12 being equal; false for NaN, and for infinity against less. */
+  /**
+   * {@code a ≤ b}, figures within 1e-12 being equal; false for NaN, and for infinity against less.
+   */
   public static boolean atMost(double a, double b) {
     if (a <= b) {
       return true;

@@ -5,9 +5,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * The one number formatter. An actual that must not exceed is rounded up and its limit down, so that
- * the display never hides a failure; where that would make a compliance look like a failure, decimals
- * are added until the display agrees with the verdict.
+ * The one number formatter. An actual that must not exceed is rounded up and its limit down, so
+ * that the display never hides a failure; where that would make a compliance look like a failure,
+ * decimals are added until the display agrees with the verdict.
  *
  * @param actual text of the actual figure
  * @param limit text of its limit
@@ -34,7 +34,8 @@ public record Shown(String actual, String limit) {
       return usual;
     }
     RoundingMode up = comparator == Comparator.AT_MOST ? RoundingMode.CEILING : RoundingMode.FLOOR;
-    RoundingMode down = comparator == Comparator.AT_MOST ? RoundingMode.FLOOR : RoundingMode.CEILING;
+    RoundingMode down =
+        comparator == Comparator.AT_MOST ? RoundingMode.FLOOR : RoundingMode.CEILING;
     for (int decimals = unit.decimals(); decimals <= MOST_DECIMALS; decimals++) {
       BigDecimal a = rounded(actual, decimals, up);
       BigDecimal l = rounded(limit, decimals, down);
@@ -46,7 +47,8 @@ public record Shown(String actual, String limit) {
     }
     if (!holds) {
       // Apart by less than twelve digits show: only all digits tell the failure.
-      return new Shown(new BigDecimal(actual).toPlainString(), new BigDecimal(limit).toPlainString());
+      return new Shown(
+          new BigDecimal(actual).toPlainString(), new BigDecimal(limit).toPlainString());
     }
     String same = text(trusted(limit), unit);
     return new Shown(same, same);

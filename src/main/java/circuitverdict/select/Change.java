@@ -160,7 +160,16 @@ public sealed interface Change {
       Residual residual = new Residual(operatingA, Residual.Delay.GENERAL, null);
       DeviceData data =
           new DeviceData(
-              "/residualDevice", null, STANDARD, ratedA, null, null, null, null, residual, List.of());
+              "/residualDevice",
+              null,
+              STANDARD,
+              ratedA,
+              null,
+              null,
+              null,
+              null,
+              residual,
+              List.of());
       return circuit.withResidual(new Rccb(data, null));
     }
 
@@ -250,25 +259,36 @@ public sealed interface Change {
       }
       if (old instanceof AdjustableBreaker breaker) {
         return new AdjustableBreaker(
-            data,
-            breaker.characteristic(),
-            breaker.multiples(),
-            breaker.settings());
+            data, breaker.characteristic(), breaker.multiples(), breaker.settings());
       }
       return old;
     }
 
     static DeviceData rated(DeviceData old, double ampere) {
       return new DeviceData(
-          old.place(), old.id(), old.standard(), ampere, old.breakingCapacityA(),
-          old.serviceBreakingCapacityA(), old.poles(), old.currentLimiting(), old.residual(),
+          old.place(),
+          old.id(),
+          old.standard(),
+          ampere,
+          old.breakingCapacityA(),
+          old.serviceBreakingCapacityA(),
+          old.poles(),
+          old.currentLimiting(),
+          old.residual(),
           old.letThrough());
     }
 
     static DeviceData capacity(DeviceData old, double ampere) {
       return new DeviceData(
-          old.place(), old.id(), old.standard(), old.ratedCurrentA(), ampere,
-          old.serviceBreakingCapacityA(), old.poles(), old.currentLimiting(), old.residual(),
+          old.place(),
+          old.id(),
+          old.standard(),
+          old.ratedCurrentA(),
+          ampere,
+          old.serviceBreakingCapacityA(),
+          old.poles(),
+          old.currentLimiting(),
+          old.residual(),
           old.letThrough());
     }
   }

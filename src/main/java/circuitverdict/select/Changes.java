@@ -129,7 +129,8 @@ final class Changes {
     Cable cable = circuit.cable();
     List<Change> changes = new ArrayList<>();
     boolean flat = cable.construction() == Cable.Construction.FLAT_TWIN_AND_EARTH;
-    boolean ownSize = cable.lineResistanceOhmPerKm() != null || cable.protectiveResistanceOhmPerKm() != null;
+    boolean ownSize =
+        cable.lineResistanceOhmPerKm() != null || cable.protectiveResistanceOhmPerKm() != null;
     if (ownSize) {
       return changes;
     }

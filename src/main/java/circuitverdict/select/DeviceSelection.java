@@ -17,9 +17,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Which devices of the standard series may protect a circuit: every characteristic, rated current and
- * breaking capacity, class 3. Those that pass every check are ranked: least rated current, least
- * characteristic, least capacity, unless the caller orders otherwise.
+ * Which devices of the standard series may protect a circuit: every characteristic, rated current
+ * and breaking capacity, class 3. Those that pass every check are ranked: least rated current,
+ * least characteristic, least capacity, unless the caller orders otherwise.
  */
 public final class DeviceSelection {
   /** What a ranking may look at. */
@@ -60,8 +60,7 @@ public final class DeviceSelection {
   private final Comparator<Candidate> ranking;
 
   /** A selection for a circuit; {@code order} empty for the usual ranking. */
-  public DeviceSelection(
-      Circuit circuit, Edition edition, List<Check> checks, List<Order> order) {
+  public DeviceSelection(Circuit circuit, Edition edition, List<Check> checks, List<Order> order) {
     this.circuit = circuit;
     this.edition = edition;
     this.checks = checks;
@@ -124,8 +123,16 @@ public final class DeviceSelection {
         for (Row capacity : edition.table("standard-capacities").rows()) {
           DeviceData data =
               new DeviceData(
-                  "/device", null, "IEC 60898-1", rating.keys().get(0).to(),
-                  capacity.keys().get(0).to(), null, poles, null, null, List.of());
+                  "/device",
+                  null,
+                  "IEC 60898-1",
+                  rating.keys().get(0).to(),
+                  capacity.keys().get(0).to(),
+                  null,
+                  poles,
+                  null,
+                  null,
+                  List.of());
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }
       }

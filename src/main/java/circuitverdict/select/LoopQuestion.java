@@ -24,8 +24,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The greatest earth fault loop impedance for one device and disconnection time (411.4.4, 411.5.3): at
- * operating temperature, as printed, and as it may be read cold (0.8 of it).
+ * The greatest earth fault loop impedance for one device and disconnection time (411.4.4, 411.5.3):
+ * at operating temperature, as printed, and as it may be read cold (0.8 of it).
  *
  * @param verdict complies where a limit is known
  * @param reason why none is; null where one is
@@ -50,7 +50,10 @@ public record LoopQuestion(
   private static final Formula IN_TIME = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/(mΔ·IΔn)");
   private static final Formula READING = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
 
-  /** The answer for a device, a time in seconds and a nominal voltage Uo (null: that of the edition). */
+  /**
+   * The answer for a device, a time in seconds and a nominal voltage Uo (null: that of the
+   * edition).
+   */
   public static LoopQuestion ask(
       ProtectiveDevice device, double timeS, Double voltageV, Edition edition, boolean explain) {
     Working working = explain ? Working.recording() : Working.silent();
@@ -118,6 +121,8 @@ public record LoopQuestion(
                 d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH),
                 multiple,
                 operating);
-    return fast.known() && touch.known() ? Figure.lesser(touch, fast) : Figure.unknown("Zs,max", Unit.OHM);
+    return fast.known() && touch.known()
+        ? Figure.lesser(touch, fast)
+        : Figure.unknown("Zs,max", Unit.OHM);
   }
 }

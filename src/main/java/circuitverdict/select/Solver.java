@@ -19,8 +19,8 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 
 /**
- * Solves backwards for the greatest length, loop impedance and fault current (each check is monotonic
- * in them). The value found complies and the next step does not.
+ * Solves backwards for the greatest length, loop impedance and fault current (each check is
+ * monotonic in them). The value found complies and the next step does not.
  */
 public final class Solver {
   private enum Quantity {

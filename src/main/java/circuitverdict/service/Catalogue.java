@@ -45,7 +45,9 @@ public class Catalogue {
   @Path("/editions/{edition}/tables/{table}")
   @NonBlocking
   public Response table(
-      @PathParam("edition") String id, @PathParam("table") String table, @Context HttpHeaders headers) {
+      @PathParam("edition") String id,
+      @PathParam("table") String table,
+      @Context HttpHeaders headers) {
     Edition edition = find(id);
     if (!edition.has(table)) {
       throw InvalidRequest.notFound("The edition " + edition.id() + " has no such table.");

@@ -51,8 +51,7 @@ public final class CircuitAnswer {
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
     Circuit circuit = circuit(body);
     Result result = CircuitCheck.run(checks, circuit, edition, full);
-    List<Remedy> remedies =
-        full ? new Remedies(circuit, edition, checks, result).all() : List.of();
+    List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();
     List<Limit> limits = full ? new Solver(circuit, edition, checks).limits() : List.of();
     return Json.object(
         json -> {

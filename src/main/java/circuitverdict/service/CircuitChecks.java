@@ -36,8 +36,15 @@ public class CircuitChecks {
       Set.of("supply", "device", "upstreamDevice", "assembly", "backUp", "liveConductors");
   private static final Set<String> LET_THROUGH_READS =
       Set.of(
-          "supply", "device", "upstreamDevice", "residualDevice", "backUp", "liveConductors",
-          "cable", "furtherCables", "load");
+          "supply",
+          "device",
+          "upstreamDevice",
+          "residualDevice",
+          "backUp",
+          "liveConductors",
+          "cable",
+          "furtherCables",
+          "load");
 
   @Inject Engine engine;
   @Inject ContractReader bodies;

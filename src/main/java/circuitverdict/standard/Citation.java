@@ -9,8 +9,8 @@ import java.util.List;
  * @param reference clause or table
  * @param confidence how well the value is known; null for a rule
  * @param seen codes of the places where a printed value was seen
- * @param carriedOverFrom the edition whose value stands here unread in this edition's own print; null
- *     where it is the edition's own
+ * @param carriedOverFrom the edition whose value stands here unread in this edition's own print;
+ *     null where it is the edition's own
  */
 public record Citation(
     String standard,

@@ -1,8 +1,8 @@
 package circuitverdict.standard;
 
 /**
- * Rules by name; each edition says which of its clauses holds them. Every edition must name them all:
- * one that does not stops the start of the service.
+ * Rules by name; each edition says which of its clauses holds them. Every edition must name them
+ * all: one that does not stops the start of the service.
  */
 public enum Clause {
   AUTOMATIC_DISCONNECTION("automatic-disconnection"),

@@ -1,11 +1,12 @@
 package circuitverdict.standard;
 
 /**
- * Single values that rules cannot do without, each named by its table and key. Every edition must hold
- * them all: one that does not stops the start of the service.
+ * Single values that rules cannot do without, each named by its table and key. Every edition must
+ * hold them all: one that does not stops the start of the service.
  */
 public enum Constant {
-  ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT("additional-protection", "residual-operating-current"),
+  ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT(
+      "additional-protection", "residual-operating-current"),
   ADIABATIC_LONGEST("adiabatic", "longest"),
   ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING("adjustable-tests", "conventional-non-tripping"),
   ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING("adjustable-tests", "conventional-tripping"),
@@ -47,7 +48,8 @@ public enum Constant {
   STANDING_CURRENT_HIGH_CSA("standing-current", "high-csa"),
   STANDING_CURRENT_MODERATE("standing-current", "moderate"),
   SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE("supply-typical", "fault-current/single-phase"),
-  TEMPERATURE_OPERATING_TEMPERATURE_THERMOSETTING_90("temperature", "operating-temperature/thermosetting-90"),
+  TEMPERATURE_OPERATING_TEMPERATURE_THERMOSETTING_90(
+      "temperature", "operating-temperature/thermosetting-90"),
   TEMPERATURE_REFERENCE_AMBIENT_AIR("temperature", "reference-ambient-air"),
   TEMPERATURE_REFERENCE_AMBIENT_GROUND("temperature", "reference-ambient-ground"),
   TEMPERATURE_REFERENCE_DEPTH("temperature", "reference-depth"),

@@ -22,7 +22,8 @@ public final class Edition {
     for (Clause clause : Clause.values()) {
       String reference = head.clauses().get(clause.rule());
       if (reference == null) {
-        throw new IllegalArgumentException("edition " + id() + " names no clause for " + clause.rule());
+        throw new IllegalArgumentException(
+            "edition " + id() + " names no clause for " + clause.rule());
       }
       clauses[clause.ordinal()] = Citation.rule(head.standard(), reference);
     }

@@ -13,7 +13,8 @@ final class EditionDigest {
 
   static String of(EditionHead head, Map<String, Table> tables) {
     StringBuilder text = new StringBuilder(head.edition()).append('\n').append(head.standard());
-    new TreeMap<>(head.clauses()).forEach((rule, clause) -> text.append('\n').append(rule).append('=').append(clause));
+    new TreeMap<>(head.clauses())
+        .forEach((rule, clause) -> text.append('\n').append(rule).append('=').append(clause));
     new TreeMap<>(tables).values().forEach(table -> append(text, table));
     return "sha-256:" + HexFormat.of().formatHex(sha256(text.toString()));
   }
@@ -24,7 +25,10 @@ final class EditionDigest {
       text.append("\n");
       row.keys().forEach(key -> text.append(key.shown()).append('|'));
       for (Value value : row.values()) {
-        text.append(value == null ? "~" : value.printed() + " " + value.unit().symbol() + " " + value.citation());
+        text.append(
+            value == null
+                ? "~"
+                : value.printed() + " " + value.unit().symbol() + " " + value.citation());
         text.append('|');
       }
     }

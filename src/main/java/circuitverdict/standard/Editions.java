@@ -16,7 +16,8 @@ public final class Editions {
     this.sources = sources;
     List<Edition> current = editions.values().stream().filter(e -> e.head().inForce()).toList();
     if (current.size() != 1) {
-      throw new IllegalStateException("exactly one edition must be in force, not " + current.size());
+      throw new IllegalStateException(
+          "exactly one edition must be in force, not " + current.size());
     }
     this.inForce = current.get(0);
   }

@@ -25,7 +25,8 @@ final class RowOrder {
     Set<List<Row.Key>> seen = new HashSet<>();
     for (Row row : rows) {
       if (!seen.add(row.keys())) {
-        throw new IllegalStateException("table " + table + ": two rows with the keys " + row.keys());
+        throw new IllegalStateException(
+            "table " + table + ": two rows with the keys " + row.keys());
       }
     }
   }

@@ -48,7 +48,8 @@ public final class Table {
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
     this.index = new RowIndex(this.rows);
-    this.columnNames = columns.stream().map(Column::name).map(String::intern).toArray(String[]::new);
+    this.columnNames =
+        columns.stream().map(Column::name).map(String::intern).toArray(String[]::new);
   }
 
   public String id() {

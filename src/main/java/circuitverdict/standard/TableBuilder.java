@@ -62,7 +62,9 @@ final class TableBuilder {
 
   private Row row(TableFile.RowFile row, List<KeyColumn> keys, List<Table.Column> columns) {
     require(row.at() != null && row.at().size() == keys.size(), "a row's keys do not fit");
-    require(row.values() != null && row.values().size() == columns.size(), "a row's cells do not fit " + row.at());
+    require(
+        row.values() != null && row.values().size() == columns.size(),
+        "a row's cells do not fit " + row.at());
     if (row.cells() != null) {
       Set<String> known = new HashSet<>();
       columns.forEach(column -> known.add(column.name()));
@@ -115,7 +117,11 @@ final class TableBuilder {
     }
     TableFile.CellFile own = row.cells() == null ? null : row.cells().get(column.name());
     String confidence =
-        first(own == null ? null : own.confidence(), row.confidence(), column.confidence(), file.confidence());
+        first(
+            own == null ? null : own.confidence(),
+            row.confidence(),
+            column.confidence(),
+            file.confidence());
     require(confidence != null, "a value without confidence");
     Confidence known = Confidence.ofWord(confidence);
     List<String> seen =
@@ -127,12 +133,24 @@ final class TableBuilder {
     String unit = first(own == null ? null : own.unit(), row.unit(), column.unit(), file.unit());
     require(unit != null, "a value without unit");
     String standard =
-        first(own == null ? null : own.standard(), row.standard(), column.standard(), file.standard());
+        first(
+            own == null ? null : own.standard(),
+            row.standard(),
+            column.standard(),
+            file.standard());
     String reference =
-        first(own == null ? null : own.reference(), row.reference(), column.reference(), file.reference());
+        first(
+            own == null ? null : own.reference(),
+            row.reference(),
+            column.reference(),
+            file.reference());
     Citation citation =
         new Citation(
-            standard, reference, known, known == Confidence.PRINTED ? List.copyOf(seen) : List.of(), null);
+            standard,
+            reference,
+            known,
+            known == Confidence.PRINTED ? List.copyOf(seen) : List.of(),
+            null);
     return new Value(cell.number(), cell.printed(), Unit.ofSymbol(unit), citation);
   }
 

@@ -19,9 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * One device against overload and fault current (435.1): the live conductors are deemed protected, and
- * with any condition broken they are not. The circuit is the lighting circuit of every house: B6, 6 kA,
- * class 3, 1.5/1.0 mm² at 3 kA, where the class alone promises 35 000 A²s against 29 756.
+ * One device against overload and fault current (435.1): the live conductors are deemed protected,
+ * and with any condition broken they are not. The circuit is the lighting circuit of every house:
+ * B6, 6 kA, class 3, 1.5/1.0 mm² at 3 kA, where the class alone promises 35 000 A²s against 29 756.
  */
 class CombinedDeviceTest {
   private static final CheckName CHECK = CheckName.LET_THROUGH_ENERGY;
@@ -116,8 +116,13 @@ class CombinedDeviceTest {
             .with("/cable/protectiveCsaMm2", 2.5);
     assertDeemed(false, large);
     assertDeemed(true, large.with("/device/currentLimiting", true));
-    assertDeemed(true, large.with("/device/ratedCurrentA", 32).with("/cable/lineCsaMm2", 4)
-        .with("/cable/construction", "multicore").with("/cable/neutralCsaMm2", 1));
+    assertDeemed(
+        true,
+        large
+            .with("/device/ratedCurrentA", 32)
+            .with("/cable/lineCsaMm2", 4)
+            .with("/cable/construction", "multicore")
+            .with("/cable/neutralCsaMm2", 1));
   }
 
   @Test

@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Let-through energy against k²S² of line and neutral over the whole range of currents (434.5.2). */
+/**
+ * Let-through energy against k²S² of line and neutral over the whole range of currents (434.5.2).
+ */
 class LetThroughEnergyTest {
   private static final CheckName CHECK = CheckName.LET_THROUGH_ENERGY;
 
@@ -36,7 +38,9 @@ class LetThroughEnergyTest {
     limit(476100, found);
   }
 
-  /** EN 60898-1 annex ZA, B32, 6 kA, class 3: 45 000 A²s, up to Icn, the neutral beside the line. */
+  /**
+   * EN 60898-1 annex ZA, B32, 6 kA, class 3: 45 000 A²s, up to Icn, the neutral beside the line.
+   */
   @Test
   void classOfTheOwnCapacityProvesIt() {
     Finding found = complies(oven(6000).finding(CHECK));
@@ -129,7 +133,9 @@ class LetThroughEnergyTest {
             .finding(CHECK));
   }
 
-  /** In TT the earth fault is the residual device's; the line–neutral loop is needed all the same. */
+  /**
+   * In TT the earth fault is the residual device's; the line–neutral loop is needed all the same.
+   */
   @Test
   void ttCountsTheLineToNeutralFaultAlone() {
     Scenario tt =
@@ -176,14 +182,11 @@ class LetThroughEnergyTest {
     Scenario backed =
         over.with("/backUp/limitedLetThroughA2s", 40000).with("/backUp/evidence", "both makers");
     actual(45000, complies(backed.finding(CHECK)));
-    actual(
-        50000,
-        complies(backed.with("/backUp/limitedLetThroughA2s", 50000).finding(CHECK)));
+    actual(50000, complies(backed.with("/backUp/limitedLetThroughA2s", 50000).finding(CHECK)));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/evidence").finding(CHECK));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/upstreamDevice").finding(CHECK));
     openBecause(
-        Reason.BETWEEN_BOUNDS,
-        backed.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));
+        Reason.BETWEEN_BOUNDS, backed.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));
     assertFalse(
         wanted(oven(6000).with("/device/energyClass", 1).finding(CHECK))
             .contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
@@ -233,8 +236,13 @@ class LetThroughEnergyTest {
 
   @ParameterizedTest
   @CsvSource({
-    "/device", "/cable/insulation", "/cable/lineCsaMm2", "/cable/conductor", "/liveConductors",
-    "/supply/maximumFaultCurrentA", "/device/breakingCapacityA"
+    "/device",
+    "/cable/insulation",
+    "/cable/lineCsaMm2",
+    "/cable/conductor",
+    "/liveConductors",
+    "/supply/maximumFaultCurrentA",
+    "/device/breakingCapacityA"
   })
   void whatTheComparisonNeedsIsAskedFor(String pointer) {
     Finding found = oven(3000).without(pointer).finding(CHECK);
@@ -264,7 +272,7 @@ class LetThroughEnergyTest {
 
   private static String flat(double energy) {
     return "[{\"prospectiveCurrentA\": 50, \"energyA2s\": %s}, {\"prospectiveCurrentA\": 20000,"
-        .formatted(energy)
+            .formatted(energy)
         + " \"energyA2s\": %s}]".formatted(energy);
   }
 }

@@ -42,7 +42,9 @@ public final class Scenario {
     return EDITIONS.find(id).orElseThrow();
   }
 
-  /** The Harbour Street Bakery's deck oven at sign-off: B32 on 6/2.5 mm² flat twin, 22 m, TN-C-S. */
+  /**
+   * The Harbour Street Bakery's deck oven at sign-off: B32 on 6/2.5 mm² flat twin, 22 m, TN-C-S.
+   */
   public static Scenario oven() {
     return read("deck-oven");
   }
@@ -73,9 +75,7 @@ public final class Scenario {
     for (JsonPointer step = at; step.tail() != null && !step.tail().matches(); step = step.tail()) {
       JsonNode next = parent.get(step.getMatchingProperty());
       parent =
-          next instanceof ObjectNode object
-              ? object
-              : parent.putObject(step.getMatchingProperty());
+          next instanceof ObjectNode object ? object : parent.putObject(step.getMatchingProperty());
     }
     parent.set(at.last().getMatchingProperty(), JSON.valueToTree(value));
     return new Scenario(copy);

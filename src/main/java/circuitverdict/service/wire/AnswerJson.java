@@ -32,7 +32,8 @@ public final class AnswerJson {
   }
 
   /** Reference and stage echoed, verdict, reason and summary. */
-  public void head(JsonNode request, Circuit.Stage stage, Verdict verdict, Reason reason, String summary)
+  public void head(
+      JsonNode request, Circuit.Stage stage, Verdict verdict, Reason reason, String summary)
       throws IOException {
     Json.text(json, "reference", request == null ? null : request.path("reference").textValue());
     if (stage != null) {

@@ -37,8 +37,7 @@ public final class CircuitMapping {
         assembly(m.object("assembly")),
         backUp(m.object("backUp")),
         premises(m.object("premises")),
-        new Requirements(
-            m.object("requirements").word("evidence", Requirements.Evidence.class)));
+        new Requirements(m.object("requirements").word("evidence", Requirements.Evidence.class)));
   }
 
   private static ProtectiveDevice device(Members m, String name) {

@@ -31,7 +31,8 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
-    if (body.at("/load/diversityFactor").isNumber() && body.at("/load/diversityFactor").doubleValue() == 0) {
+    if (body.at("/load/diversityFactor").isNumber()
+        && body.at("/load/diversityFactor").doubleValue() == 0) {
       found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
     }
     for (String device : new String[] {"device", "residualDevice", "upstreamDevice"}) {
@@ -50,8 +51,7 @@ public final class Contradictions {
   private void stage() {
     boolean signOff = "sign-off".equals(body.path("stage").textValue());
     if (signOff && !body.has("edition")) {
-      faults.add(
-          Fault.inBody(EDITION_REQUIRED, "At sign-off the edition must be named.", ""));
+      faults.add(Fault.inBody(EDITION_REQUIRED, "At sign-off the edition must be named.", ""));
     }
   }
 
@@ -87,7 +87,9 @@ public final class Contradictions {
     JsonNode voltage = body.at("/supply/lineToEarthVoltageV");
     boolean isPublic = "public".equals(body.at("/supply/ownership").textValue());
     if (isPublic && voltage.isNumber() && voltage.doubleValue() != PUBLIC_VOLTAGE_V) {
-      add("/supply/lineToEarthVoltageV", "Public supplies have a nominal 230 V; a reading is not it.");
+      add(
+          "/supply/lineToEarthVoltageV",
+          "Public supplies have a nominal 230 V; a reading is not it.");
     }
   }
 

@@ -15,7 +15,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Editions and their tables as the contract writes them: every value with source and confidence. */
+/**
+ * Editions and their tables as the contract writes them: every value with source and confidence.
+ */
 public final class EditionJson {
   private EditionJson() {}
 
@@ -39,7 +41,8 @@ public final class EditionJson {
         json -> {
           head(json, edition);
           json.writeArrayFieldStart("clauses");
-          for (Map.Entry<String, String> clause : new TreeMap<>(edition.head().clauses()).entrySet()) {
+          for (Map.Entry<String, String> clause :
+              new TreeMap<>(edition.head().clauses()).entrySet()) {
             json.writeStartObject();
             json.writeStringField("rule", clause.getKey());
             json.writeStringField("reference", clause.getValue());

@@ -15,9 +15,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
-/** The parts that all answers share, written one after the other: notes, steps, citations, figures. */
+/**
+ * The parts that all answers share, written one after the other: notes, steps, citations, figures.
+ */
 public final class Json {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
@@ -153,7 +154,9 @@ public final class Json {
     for (int i = 0; i < index; i++) {
       Figure other = figures.get(i);
       boolean derived = figure.source() instanceof Figure.Derived;
-      if (derived ? other.symbol().equals(figure.symbol()) : other.source().equals(figure.source())) {
+      if (derived
+          ? other.symbol().equals(figure.symbol())
+          : other.source().equals(figure.source())) {
         return true;
       }
     }

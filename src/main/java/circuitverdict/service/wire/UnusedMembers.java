@@ -17,7 +17,12 @@ public final class UnusedMembers {
   /** Top-level members that no operation reads yet, or that only others read. */
   private static final Set<String> NEVER =
       Set.of(
-          "incomer", "circuits", "diversityFactor", "products", "readings", "editions",
+          "incomer",
+          "circuits",
+          "diversityFactor",
+          "products",
+          "readings",
+          "editions",
           "acceptedOpenPoints");
 
   private static final Set<String> SELECTION_ONLY = Set.of("limit", "offset", "preferences");
@@ -25,12 +30,32 @@ public final class UnusedMembers {
   /** Members below the top that no operation reads yet, wherever they stand. */
   private static final Set<String> BELOW =
       Set.of(
-          "transformer", "grid", "localGeneration", "minimumA", "peakA", "inrush",
-          "residualWaveform", "concealment", "gtin", "ratedLineToEarthVoltageV",
-          "characteristicCurrentA", "isolation", "arcFaultDetection", "unidirectional",
-          "referenceTemperatureC", "derating", "selectivity", "markings", "features", "type",
-          "longTimeDelayS", "operatedBy", "pollutionDegree", "higherRiskResidential",
-          "protectedPoles", "conditionalCapacityA");
+          "transformer",
+          "grid",
+          "localGeneration",
+          "minimumA",
+          "peakA",
+          "inrush",
+          "residualWaveform",
+          "concealment",
+          "gtin",
+          "ratedLineToEarthVoltageV",
+          "characteristicCurrentA",
+          "isolation",
+          "arcFaultDetection",
+          "unidirectional",
+          "referenceTemperatureC",
+          "derating",
+          "selectivity",
+          "markings",
+          "features",
+          "type",
+          "longTimeDelayS",
+          "operatedBy",
+          "pollutionDegree",
+          "higherRiskResidential",
+          "protectedPoles",
+          "conditionalCapacityA");
 
   private final Set<String> read;
   private final List<Note> notes = new ArrayList<>();
