@@ -28,6 +28,7 @@ final class Judgement {
   private final String subject;
   private final List<Citation> clauses = new ArrayList<>(4);
   private final List<Comparison> comparisons = new ArrayList<>(4);
+  private final List<Comparison> beside = new ArrayList<>(1);
   private final List<Figure> told = new ArrayList<>(2);
   private boolean undetermined;
   private boolean informative;
@@ -76,6 +77,14 @@ final class Judgement {
       undetermined = true;
     }
     return comparison.verdict();
+  }
+
+  /** Keeps the governing comparison in another unit beside it: the same relation, never governing. */
+  void beside(String about, Figure actual, Comparator comparator, Figure limit) {
+    Comparison same = Comparison.of(about, actual, comparator, limit, null);
+    if (same.verdict() != Verdict.NOT_DETERMINED) {
+      beside.add(same);
+    }
   }
 
   /** Shows figures that what is missing leaves undecided. */
@@ -212,11 +221,20 @@ final class Judgement {
         List.copyOf(clauses),
         subject,
         governing,
-        List.copyOf(comparisons),
+        all(),
         working(governing),
         verdict == Verdict.NOT_DETERMINED ? List.copyOf(d.missing()) : List.of(),
         List.copyOf(d.assumptions()),
         List.copyOf(d.remarks()));
+  }
+
+  private List<Comparison> all() {
+    if (beside.isEmpty()) {
+      return List.copyOf(comparisons);
+    }
+    List<Comparison> all = new ArrayList<>(comparisons);
+    all.addAll(beside);
+    return List.copyOf(all);
   }
 
   /**
@@ -244,7 +262,7 @@ final class Judgement {
       return List.of();
     }
     List<Figure> roots = new ArrayList<>(told);
-    for (Comparison each : comparisons) {
+    for (Comparison each : all()) {
       roots.add(each.actual());
       roots.add(each.limit());
     }

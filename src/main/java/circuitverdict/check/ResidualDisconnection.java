@@ -66,7 +66,6 @@ final class ResidualDisconnection {
     if (verdict == Verdict.DOES_NOT_COMPLY && admits(limit.printed(), path)) {
       d.remark(NoteCode.PRINTED_VALUE_ADMITS);
     }
-    withinWhatItBreaks(judgement);
     Figure multiple = multiple(operating);
     judgement.tell(multiple);
     Figure once = Figure.derived("1", 1, Unit.ONE);
@@ -84,6 +83,7 @@ final class ResidualDisconnection {
     }
     Figure allowed = strict ? time.strictest() : time.mildest();
     judgement.compare(device.data().place(), breakTime, Comparator.AT_MOST, allowed);
+    withinWhatItBreaks(judgement);
   }
 
   /**

@@ -49,7 +49,7 @@ public final class VoltageDrop implements Check {
     Figure drop = drop(circuit, live, current, one(), d);
     boolean strictHeld = holds(before, drop, voltage, limits.strictest());
     if (!strictHeld && !holds(before, drop, voltage, limits.mildest())) {
-      drop = corrected(circuit, live, current, voltage, before, limits, drop, d);
+      drop = corrected(circuit, live, current, voltage, before, limits, drop, judgement, d);
     }
     judge(judgement, before, drop, voltage, limits, d);
     return judgement.conclude();
@@ -97,8 +97,10 @@ public final class VoltageDrop implements Check {
       Figure limit,
       Dossier d) {
     judgement.compare("/cable", total, Comparator.AT_MOST, limit);
-    judgement.tell(
+    judgement.beside(
+        "/cable",
         d.working().step(IN_VOLTS, before, voltage, drop),
+        Comparator.AT_MOST,
         d.working().step(LIMIT_IN_VOLTS, limit, voltage));
   }
 
@@ -110,11 +112,13 @@ public final class VoltageDrop implements Check {
       Figure before,
       DropLimits limits,
       Figure drop,
+      Judgement judgement,
       Dossier d) {
     Figure correction = TemperatureCorrection.of(circuit, live, current, d);
     if (!correction.known()) {
       return drop;
     }
+    judgement.tell(correction);
     Figure cooler = drop(circuit, live, current, correction, d);
     if (holds(before, cooler, voltage, limits.mildest())) {
       d.remark(NoteCode.TEMPERATURE_CORRECTED);

@@ -31,9 +31,9 @@ final class AdjustableOperation {
     if (!current.known()) {
       boolean stated =
           breaker.multiples().upper() != null || breaker.settings().instantaneousA() != null;
-      if (stated) {
+      if (stated && instantaneous > timeS) {
         d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
-      } else {
+      } else if (!stated) {
         d.missing(new Pointer(breaker.data().place() + "/settings", "instantaneousA"));
       }
     }

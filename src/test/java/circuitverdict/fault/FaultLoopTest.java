@@ -138,11 +138,14 @@ class FaultLoopTest {
     assertEquals(0.28 + Math.hypot(r, x), loop.impedance().value(), EXACT);
   }
 
-  /** No table with x (singles 25 mm²): 2·0.08 mΩ/m, common practice. */
+  /** Single cores may lie apart: without a stated reactance nothing stands for it (25 mm²). */
   @Test
-  void untabledReactanceIsTakenByCommonPractice() {
+  void reactanceOfSingleCoresIsNotAssumed() {
     FaultLoop loop = earth(large(25).with("/cable/construction", "singles"));
-    assertEquals(0.016, loop.part().reactance().value(), EXACT);
+    assertEquals(Double.NaN, loop.part().reactance().value());
+    FaultLoop stated =
+        earth(large(25).with("/cable/construction", "singles").with("/cable/reactanceOhmPerKm", 0.08));
+    assertEquals(0.016, stated.part().reactance().value(), EXACT);
   }
 
   /** Stated per conductor, it counts at every size: 2·0.1·100/1000; of a ring a quarter of it. */

@@ -86,15 +86,15 @@ class GreatestCurrentTest {
     assertEquals(current, ofWay(read, 1, 1, dossier(read)), 1e-9);
   }
 
-  /** Nothing is said to be read where no loop is: then the figure stands as declared. */
+  /** A missing basis counts as a reading, with or without a loop. */
   @Test
-  void withoutBasisAndLoopNothingWasRead() {
+  void withoutBasisItCountsAsRead() {
     Scenario supply =
         stated(null, null, null, 4000.0)
             .with("/supply/instrumentUncertaintyPercent", 5)
             .without("/supply/basis")
             .without("/supply/loopImpedanceOhm");
-    assertEquals(4000, ofWay(supply, 1, 1, dossier(supply)));
+    assertEquals(4200, ofWay(supply, 1, 1, dossier(supply)));
   }
 
   /** Typical 16 kA of a single-phase service at the origin, for a quotation alone. */

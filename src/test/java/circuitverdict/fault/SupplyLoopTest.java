@@ -69,9 +69,9 @@ class SupplyLoopTest {
     assertFalse(assumed(d, NoteCode.ASSUMED_MEASURED_COLD));
   }
 
-  /** At sign-off a reading without its uncertainty is not known; before that it counts as exact. */
+  /** At sign-off a reading without its uncertainty stands at its best; before that it counts as exact. */
   @ParameterizedTest
-  @CsvSource({"sign-off, NaN", "design, 0.512", "quotation, 0.512"})
+  @CsvSource({"sign-off, 0.512", "design, 0.512", "quotation, 0.512"})
   void uncertaintyIsNeededAtSignOff(String stage, double hot) {
     Scenario read =
         board("measured-cold")
@@ -80,18 +80,20 @@ class SupplyLoopTest {
     Dossier d = dossier(read);
     assertEquals(hot, SupplyLoop.earth(read.circuit(), d).value(), EXACT);
     assertEquals(stage.equals("sign-off"), missing(d, "/supply/instrumentUncertaintyPercent"));
+    assertEquals(stage.equals("sign-off"), d.standsAtBest());
   }
 
   /**
    * Typical values of Appendix 2 of the On-Site Guide: 0.35, 0.8 and 21 Ω, for quotations alone.
    */
   @ParameterizedTest
-  @CsvSource({"TN-C-S, 0.35", "TN-S, 0.8", "TT, 21"})
+  @CsvSource({"TN-C-S, 0.35", "TN-S, 0.8", "TT, 41"})
   void quotationMayTakeTheTypicalLoop(String earthing, double ohm) {
     Scenario bare =
         board("declared")
             .with("/stage", "quotation")
             .with("/supply/earthing", earthing)
+            .with("/supply/earthElectrodeResistanceOhm", 20)
             .without("/supply/point")
             .without("/supply/basis")
             .without("/supply/loopImpedanceOhm");

@@ -39,7 +39,7 @@ class FaultCurrentExamplesTest {
             .withJson(
                 "/assembly",
                 "{\"standard\":\"IEC 61439-3\",\"conditionalRatingA\":16000,"
-                    + "\"deviceDeclared\":true}")
+                    + "\"maximumUpstreamFuseA\":100,\"deviceDeclared\":true}")
             .withJson("/upstreamDevice", "{\"standard\":\"BS 1361\",\"ratedCurrentA\":100}");
     assertEquals(COMPLIES, unit.verdict(BREAKING_CAPACITY));
     // Its conditions: the maker's own devices, a single phase, the fuse named, no greater than 100

@@ -97,7 +97,8 @@ class ShownTest {
     assertEquals("13225", Shown.plain(13225));
     assertEquals("0.3", Shown.plain(0.3));
     assertEquals("-4", Shown.plain(-4));
-    assertEquals("1234570", Shown.plain(1234567));
+    assertEquals("1234567", Shown.plain(1234567));
+    assertEquals("1234570", Shown.plain(1234567.5));
     assertEquals("∞", Shown.plain(Double.POSITIVE_INFINITY));
     assertEquals("−∞", Shown.plain(Double.NEGATIVE_INFINITY));
   }

@@ -27,9 +27,15 @@ public final class Scenario {
   private static final Editions EDITIONS = EditionLoader.load();
 
   private final ObjectNode body;
+  private final boolean openNeutral;
 
   private Scenario(ObjectNode body) {
+    this(body, false);
+  }
+
+  private Scenario(ObjectNode body, boolean openNeutral) {
     this.body = body;
+    this.openNeutral = openNeutral;
   }
 
   /** The editions, loaded once for all tests. */
@@ -78,7 +84,7 @@ public final class Scenario {
           next instanceof ObjectNode object ? object : parent.putObject(step.getMatchingProperty());
     }
     parent.set(at.last().getMatchingProperty(), JSON.valueToTree(value));
-    return new Scenario(copy);
+    return new Scenario(copy, openNeutral);
   }
 
   /** The same with one member set to what this JSON says. */
@@ -98,7 +104,7 @@ public final class Scenario {
     if (parent instanceof ObjectNode object) {
       object.remove(at.last().getMatchingProperty());
     }
-    return new Scenario(copy);
+    return new Scenario(copy, openNeutral);
   }
 
   /** The request body. */
@@ -106,9 +112,28 @@ public final class Scenario {
     return body.deepCopy();
   }
 
-  /** The engine's circuit. */
+  /**
+   * The engine's circuit. A cable whose construction leaves its neutral open has one as large as its
+   * line, unless {@link #withOpenNeutral()} leaves it open.
+   */
   public Circuit circuit() {
-    return CircuitMapping.circuit(body);
+    ObjectNode whole = body.deepCopy();
+    if (!openNeutral) {
+      closeNeutral(whole.path("cable"));
+      whole.path("furtherCables").forEach(Scenario::closeNeutral);
+    }
+    return CircuitMapping.circuit(whole);
+  }
+
+  /** The same with neutrals that are not stated left open. */
+  public Scenario withOpenNeutral() {
+    return new Scenario(body, true);
+  }
+
+  private static void closeNeutral(JsonNode cable) {
+    if (cable instanceof ObjectNode node && node.has("lineCsaMm2") && !node.has("neutralCsaMm2")) {
+      node.set("neutralCsaMm2", node.get("lineCsaMm2"));
+    }
   }
 
   /** The edition it names, or the one in force. */
