@@ -30,7 +30,7 @@ final class CombinedDevice {
       return false;
     }
     for (Cable cable : Wiring.cables(circuit)) {
-      if (cable.parallel() > 1 || !wholeNeutral(cable, live, d)) {
+      if (cable.parallel() > 1) {
         return false;
       }
     }
@@ -40,22 +40,12 @@ final class CombinedDevice {
         && Coordination.protects(circuit, live, d);
   }
 
-  private static boolean wholeNeutral(Cable cable, LiveConductors live, Dossier d) {
-    if (!live.neutral()) {
-      return true;
-    }
-    double line = Wiring.lineCsa(cable, d).value();
-    return Comparator.atMost(line, Wiring.neutralCsa(cable, d).value());
-  }
-
   private static boolean limitsCurrent(ProtectiveDevice device, Figure capacity, Dossier d) {
-    boolean declared = Boolean.TRUE.equals(device.data().currentLimiting());
-    boolean classOne =
-        device instanceof Breaker breaker
-            && breaker.energyClass() != null
-            && breaker.energyClass() == 1;
-    if (declared) {
-      return !classOne && !"BS 3036".equals(device.data().standard());
+    if (Boolean.TRUE.equals(device.data().currentLimiting())) {
+      boolean classed =
+          !(device instanceof Breaker breaker)
+              || breaker.energyClass() != null && breaker.energyClass() > 1;
+      return classed && !"BS 3036".equals(device.data().standard());
     }
     if (device instanceof Fuse fuse) {
       return switch (device.data().standard()) {

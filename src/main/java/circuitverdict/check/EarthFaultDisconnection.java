@@ -46,7 +46,8 @@ public final class EarthFaultDisconnection implements Check {
       overcurrent.judge(judgement);
       return judgement.conclude();
     }
-    if (earthing.tn() && overcurrent.holds()) {
+    boolean proves = !overcurrent.guided() || !Judgement.proofWanted(circuit);
+    if (earthing.tn() && overcurrent.holds() && proves) {
       judgement.by(Clause.AUTOMATIC_DISCONNECTION);
       d.remark(NoteCode.OVERCURRENT_GOVERNS);
       overcurrent.judge(judgement);

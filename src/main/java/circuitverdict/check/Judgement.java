@@ -79,7 +79,9 @@ final class Judgement {
     return comparison.verdict();
   }
 
-  /** Keeps the governing comparison in another unit beside it: the same relation, never governing. */
+  /**
+   * Keeps the governing comparison in another unit beside it: the same relation, never governing.
+   */
   void beside(String about, Figure actual, Comparator comparator, Figure limit) {
     Comparison same = Comparison.of(about, actual, comparator, limit, null);
     if (same.verdict() != Verdict.NOT_DETERMINED) {

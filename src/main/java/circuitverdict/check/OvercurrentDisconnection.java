@@ -23,6 +23,7 @@ final class OvercurrentDisconnection {
   private final LoopLimit strictest;
   private final LoopLimit mildest;
   private final boolean open;
+  private boolean guided;
 
   OvercurrentDisconnection(Circuit circuit, FaultLoop loop, DisconnectionTime time, Dossier d) {
     this.circuit = circuit;
@@ -38,14 +39,14 @@ final class OvercurrentDisconnection {
       return LoopLimit.unknown();
     }
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
-    OperatingCurrent guided = OperatingCurrent.byGuidance(circuit.device(), time.value(), d);
+    OperatingCurrent slower = OperatingCurrent.byGuidance(circuit.device(), time.value(), d);
     LoopLimit own =
         LoopLimit.of(OperatingCurrent.within(circuit.device(), time.value(), d), voltage, d);
     double actual = loop.impedance().value();
-    if (guided.current().known() && !Comparator.AT_MOST.holds(actual, own.impedance().value())) {
-      LoopLimit delayed = LoopLimit.of(guided, voltage, d);
+    if (slower.current().known() && !Comparator.AT_MOST.holds(actual, own.impedance().value())) {
+      LoopLimit delayed = LoopLimit.of(slower, voltage, d);
       if (Comparator.AT_MOST.holds(actual, delayed.impedance().value())) {
-        d.restsOn(Dossier.Strength.GUIDANCE);
+        guided = true;
         return delayed;
       }
     }
@@ -56,7 +57,15 @@ final class OvercurrentDisconnection {
     return Comparator.AT_MOST.holds(loop.impedance().value(), strictest.impedance().value());
   }
 
+  /** Whether it holds only by guidance: a delayed release. */
+  boolean guided() {
+    return guided;
+  }
+
   void judge(Judgement judgement) {
+    if (guided) {
+      d.restsOn(Dossier.Strength.GUIDANCE);
+    }
     Figure actual = loop.impedance();
     if (!open || holds()) {
       if (open) {

@@ -100,6 +100,9 @@ final class ResidualDisconnection {
       judgement.compare(device.data().place(), takesOver, Comparator.AT_MOST, breaks);
       return;
     }
+    if (!breaks.known()) {
+      d.missing(new Pointer(device.data().place(), "breakingCapacityA"));
+    }
     Figure greatest = GreatestCurrent.toEarth(circuit, d);
     judgement.compare(device.data().place(), greatest, Comparator.AT_MOST, breaks);
   }

@@ -55,14 +55,24 @@ public record Coordination(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();
-    Rule rule = rule(circuit, cable, rated, installed, d);
-    if (rule == Rule.RING || rule == Rule.SPUR) {
-      Figure least = d.constant("Iz,min", Constant.RING_CIRCUIT_LEAST_RATING);
-      return new Coordination(least, installed, rule, unknown(), unknown());
-    }
-    if (rule == Rule.OMITTED) {
-      return new Coordination(design, installed, rule, unknown(), unknown());
-    }
+    Coordination ruled =
+        RingRule.covers(circuit, rated, d)
+            ? byRing(circuit, cable, installed, d)
+            : byRating(circuit, cable, rated, installed, d);
+    boolean omitted = Boolean.FALSE.equals(circuit.load().canOverload());
+    return omitted && !Boolean.TRUE.equals(ruled.holds())
+        ? new Coordination(design, installed, Rule.OMITTED, unknown(), unknown())
+        : ruled;
+  }
+
+  private static Coordination byRing(Circuit circuit, Cable cable, Figure installed, Dossier d) {
+    Rule rule = cable == circuit.cable() ? Rule.RING : Rule.SPUR;
+    Figure least = d.constant("Iz,min", Constant.RING_CIRCUIT_LEAST_RATING);
+    return new Coordination(least, installed, rule, unknown(), unknown());
+  }
+
+  private static Coordination byRating(
+      Circuit circuit, Cable cable, Figure rated, Figure installed, Dossier d) {
     Figure demanded =
         cable.installation().buried()
             ? d.working().step(BURIED, rated, d.constant("Cc", Constant.OVERLOAD_FACTORS_BURIED))
@@ -75,7 +85,7 @@ public record Coordination(
     return new Coordination(
         demanded,
         installed,
-        rule,
+        Rule.RATING,
         settled ? unknown() : conventional,
         settled ? unknown() : allowed(cable, factor, installed, d));
   }
@@ -94,18 +104,6 @@ public record Coordination(
   private static boolean breaker(ProtectiveDevice device) {
     return device instanceof ProtectiveDevice.Breaker
         || device instanceof ProtectiveDevice.AdjustableBreaker;
-  }
-
-  private static Rule rule(
-      Circuit circuit, Cable cable, Figure rated, Figure installed, Dossier d) {
-    boolean held = Comparator.AT_MOST.holds(rated.value(), installed.value());
-    if (Boolean.FALSE.equals(circuit.load().canOverload()) && !held) {
-      return Rule.OMITTED;
-    }
-    if (!RingRule.covers(circuit, rated, d)) {
-      return Rule.RATING;
-    }
-    return cable == circuit.cable() ? Rule.RING : Rule.SPUR;
   }
 
   /** Whether overload protection holds for this cable; null where it is not known. */

@@ -29,7 +29,8 @@ public final class TemperatureCorrection {
       return unknown();
     }
     boolean small =
-        cable.lineCsaMm2() <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
+        Wiring.ratedCsa(cable, live, d).value()
+            <= d.edition().constant(Constant.REACTANCE_RESISTIVE_UP_TO).number();
     boolean rewireable = "BS 3036".equals(circuit.device().data().standard());
     if (!small || rewireable || RatingTables.heldByTerminals(cable, d)) {
       return unknown();

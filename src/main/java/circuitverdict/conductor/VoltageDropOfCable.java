@@ -62,8 +62,7 @@ public final class VoltageDropOfCable {
     if (cable.lineResistanceOhmPerKm() != null) {
       return stated(cable, live, cosine, d);
     }
-    Figure smaller =
-        live.threePhase() ? Wiring.lineCsa(cable, d) : Wiring.ratedCsa(cable, live, d);
+    Figure smaller = live.threePhase() ? Wiring.lineCsa(cable, d) : Wiring.ratedCsa(cable, live, d);
     Double size = smaller.known() ? smaller.value() : null;
     d.need(cable.construction(), new Pointer(cable.place(), "construction"));
     d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));

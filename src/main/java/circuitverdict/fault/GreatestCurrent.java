@@ -96,7 +96,7 @@ public final class GreatestCurrent {
                   d.constant("Cmax", Constant.CMAX),
                   NominalVoltage.lineToEarth(circuit, d),
                   electrode);
-      d.assume(NoteCode.ASSUMED_TT_FAULT_CURRENT, At.EARTH_CURRENT, current);
+      d.assumeCurable(NoteCode.ASSUMED_TT_FAULT_CURRENT, At.EARTH_CURRENT, current);
       return current;
     }
     return ofAnyKind(supply, d);

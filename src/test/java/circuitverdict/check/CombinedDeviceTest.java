@@ -120,9 +120,7 @@ class CombinedDeviceTest {
   @Test
   void adjustableBreakerNeedsTheMakersWord() {
     Scenario breaker =
-        lamps(3000)
-            .with("/device/standard", "IEC 60947-2")
-            .with("/device/settings/longTimeA", 6);
+        lamps(3000).with("/device/standard", "IEC 60947-2").with("/device/settings/longTimeA", 6);
     assertDeemed(false, breaker);
     assertDeemed(true, breaker.with("/device/currentLimiting", true));
   }

@@ -146,8 +146,7 @@ class OverloadProtectionTest {
     openBecause(
         Reason.DEVICE_NOT_JUDGED,
         Scenario.oven().with("/device/standard", "IEC 61008-1").finding(CHECK));
-    openBecause(
-        Reason.MISSING_INPUT, Scenario.oven().without("/device/standard").finding(CHECK));
+    openBecause(Reason.MISSING_INPUT, Scenario.oven().without("/device/standard").finding(CHECK));
   }
 
   @Test

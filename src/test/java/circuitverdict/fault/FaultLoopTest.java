@@ -144,7 +144,10 @@ class FaultLoopTest {
     FaultLoop loop = earth(large(25).with("/cable/construction", "singles"));
     assertEquals(Double.NaN, loop.part().reactance().value());
     FaultLoop stated =
-        earth(large(25).with("/cable/construction", "singles").with("/cable/reactanceOhmPerKm", 0.08));
+        earth(
+            large(25)
+                .with("/cable/construction", "singles")
+                .with("/cable/reactanceOhmPerKm", 0.08));
     assertEquals(0.016, stated.part().reactance().value(), EXACT);
   }
 

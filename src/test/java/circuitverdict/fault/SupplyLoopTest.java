@@ -69,7 +69,10 @@ class SupplyLoopTest {
     assertFalse(assumed(d, NoteCode.ASSUMED_MEASURED_COLD));
   }
 
-  /** At sign-off a reading without its uncertainty stands at its best; before that it counts as exact. */
+  /**
+   * At sign-off a reading without its uncertainty stands at its best; before that it counts as
+   * exact.
+   */
   @ParameterizedTest
   @CsvSource({"sign-off, 0.512", "design, 0.512", "quotation, 0.512"})
   void uncertaintyIsNeededAtSignOff(String stage, double hot) {

@@ -8,6 +8,7 @@ import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.EnumMap;
@@ -35,6 +36,12 @@ class MonotonicityTest {
         () -> "tried on too little: only " + crossed + " were ever turned");
   }
 
+  /** Where two stated inputs contradict each other nothing was found, and mending them may find. */
+  private static boolean contradicted(Finding before) {
+    return before.verdict() == Verdict.NOT_DETERMINED
+        && before.remarks().stream().anyMatch(each -> each.code() == NoteCode.CURRENTS_CONTRADICT);
+  }
+
   private static String refute(
       Worsening worsening, ObjectNode body, Random random, Map<CheckName, Integer> crossed) {
     Steps steps = new Steps(body, new Draw(random));
@@ -49,7 +56,10 @@ class MonotonicityTest {
           break;
         }
         Finding now = CircuitCheck.one(check, circuits.get(i), edition, false);
-        if (before != null && turned(before, now) && !worsening.excuses(before)) {
+        if (before != null
+            && turned(before, now)
+            && !worsening.excuses(before)
+            && !contradicted(before)) {
           return check.name().word() + tell(before, bodies.get(i - 1)) + tell(now, bodies.get(i));
         }
         boolean complied = before != null && before.verdict() == Verdict.COMPLIES;

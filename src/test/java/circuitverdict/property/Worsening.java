@@ -36,7 +36,7 @@ enum Worsening {
       steps.raise("/supply/lineToNeutralLoopImpedanceOhm", 1.0005, 12);
     }
   },
-  MORE_ELECTRODE_RESISTANCE(EARTH_FAULT_DISCONNECTION) {
+  MORE_ELECTRODE_RESISTANCE() {
     @Override
     void worsen(Steps steps) {
       steps.raise("/supply/earthElectrodeResistanceOhm", 1.0005, 12);
@@ -46,7 +46,7 @@ enum Worsening {
     boolean speaksOf(String check, ObjectNode worse) {
       // In TT the greatest earth fault current follows from it: it is lowered too, not one thing
       // alone.
-      return !check.equals("protective-conductor");
+      return !check.equals("protective-conductor") && !check.equals("earth-fault-disconnection");
     }
   },
   MORE_UNCERTAINTY(EARTH_FAULT_DISCONNECTION, BREAKING_CAPACITY, LET_THROUGH_ENERGY) {

@@ -113,8 +113,8 @@ public final class Scenario {
   }
 
   /**
-   * The engine's circuit. A cable whose construction leaves its neutral open has one as large as its
-   * line, unless {@link #withOpenNeutral()} leaves it open.
+   * The engine's circuit. A cable whose construction leaves its neutral open has one as large as
+   * its line, unless {@link #withOpenNeutral()} leaves it open.
    */
   public Circuit circuit() {
     ObjectNode whole = body.deepCopy();
