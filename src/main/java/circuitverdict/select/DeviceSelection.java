@@ -1,7 +1,9 @@
 package circuitverdict.select;
 
 import circuitverdict.check.Check;
+import circuitverdict.check.CheckName;
 import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Comparison;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
@@ -53,6 +55,11 @@ public final class DeviceSelection {
       List<Candidate> undetermined,
       List<Candidate> rejected,
       List<Remedy> remedies) {}
+
+  /** Candidates for which remedies are looked for, and remedies that are enough. */
+  private static final int TRIED = 24;
+
+  private static final int ENOUGH = 3;
 
   private final Circuit circuit;
   private final Edition edition;
@@ -149,30 +156,31 @@ public final class DeviceSelection {
     return phases != null && phases == 1 ? 1 : null;
   }
 
-  /** What would have to change for the candidate that fails least. */
+  /** What would have to change so that one of the candidates nearest to complying passes. */
   private List<Remedy> remedies(List<Candidate> rejected) {
-    Candidate nearest = null;
-    for (Candidate candidate : rejected) {
-      if (nearest == null || failures(candidate) < failures(nearest)) {
-        nearest = candidate;
-      }
-    }
-    if (nearest == null) {
-      return List.of();
-    }
-    Circuit fitted = circuit.with(nearest.device());
+    List<Candidate> nearest = rejected.stream().filter(DeviceSelection::carriesTheLoad).toList();
     List<Remedy> remedies = new ArrayList<>();
-    for (Remedy remedy : new Remedies(fitted, edition, checks, nearest.result()).all()) {
-      Change change = new Change.WithDevice(nearest.device(), remedy.change());
-      remedies.add(new Remedy(change, remedy.mends()));
+    for (Candidate candidate : nearest.subList(0, Math.min(TRIED, nearest.size()))) {
+      Circuit fitted = circuit.with(candidate.device());
+      for (Remedy remedy : new Remedies(fitted, edition, checks, candidate.result()).all()) {
+        Circuit changed = remedy.change().applyTo(fitted);
+        Result after = CircuitCheck.run(checks, changed, edition, false);
+        if (after.verdict() == Verdict.COMPLIES) {
+          Change change = new Change.WithDevice(candidate.device(), remedy.change());
+          remedies.add(new Remedy(change, remedy.mends()));
+        }
+      }
+      if (remedies.size() >= ENOUGH) {
+        break;
+      }
     }
     return remedies;
   }
 
-  private static long failures(Candidate candidate) {
-    return candidate.result().findings().stream()
-        .filter(each -> each.counted() && each.verdict() == Verdict.DOES_NOT_COMPLY)
-        .count();
+  /** A device too small for the load is mended by no change of the rest. */
+  private static boolean carriesTheLoad(Candidate candidate) {
+    List<Comparison> compared = candidate.result().of(CheckName.OVERLOAD_PROTECTION).comparisons();
+    return !compared.isEmpty() && compared.get(0).verdict() == Verdict.COMPLIES;
   }
 
   private static Comparator<Candidate> ranking(List<Order> order) {

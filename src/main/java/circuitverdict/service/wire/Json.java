@@ -118,14 +118,25 @@ public final class Json {
       json.writeStringField("substitution", step.substitution());
       number(json, "value", step.result().value());
       json.writeStringField("unit", step.result().unit().symbol());
-      sources(json, step.operands());
+      if (!sources(json, step.operands())) {
+        nothingApplies(json);
+      }
       json.writeEndObject();
     }
     json.writeEndArray();
   }
 
+  /** A factor that stands for what is not there says so. */
+  private static void nothingApplies(JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("sources");
+    json.writeStartObject();
+    json.writeStringField("reference", "nothing applies here");
+    json.writeEndObject();
+    json.writeEndArray();
+  }
+
   /** Each source once, in the order of the figures; earlier steps are named by their symbol. */
-  private static void sources(JsonGenerator json, List<Figure> figures) throws IOException {
+  private static boolean sources(JsonGenerator json, List<Figure> figures) throws IOException {
     boolean open = false;
     for (int i = 0; i < figures.size(); i++) {
       Figure figure = figures.get(i);
@@ -141,6 +152,7 @@ public final class Json {
     if (open) {
       json.writeEndArray();
     }
+    return open;
   }
 
   /** A factor of one, or nothing, that stands for what is not there has no source. */

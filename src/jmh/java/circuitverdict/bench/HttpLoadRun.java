@@ -1,0 +1,129 @@
+package circuitverdict.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The real endpoint against no-ops over HTTP, in one process and one run, in turns. What counts is
+ * the processor time of the server's event loops for each request: on a server that owns one core
+ * the throughput is its inverse, and neither the client nor the machine's other work is in it.
+ *
+ * <p>{@code mvn -P benchmark test -Dtest=HttpLoadRun}. It asserts no figure.
+ */
+@QuarkusTest
+class HttpLoadRun {
+  private static final int CLIENTS = 2;
+  private static final int WARM_UP_S = Integer.getInteger("load.warmUpS", 12);
+  private static final int ROUND_S = Integer.getInteger("load.roundS", 5);
+  private static final int ROUNDS = 3;
+  private static final String REAL = "v1/circuit-checks";
+  private static final List<String> PATHS =
+      List.of(REAL, "benchmark/no-op", "benchmark/bare-no-op");
+
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+  @TestHTTPResource URI root;
+
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+
+  /** One endpoint under load. */
+  private record Round(long requests, double cpuMicros) {}
+
+  @Test
+  void comparesTheRealEndpointWithNoOps() throws Exception {
+    for (String circuit : List.of("oven", "failing-oven")) {
+      for (String preference : List.of("representation", "minimal")) {
+        compare(circuit, preference);
+      }
+    }
+  }
+
+  private void compare(String circuit, String preference) throws Exception {
+    String body = Circuits.named(circuit).json().toString();
+    byte[] answer = client.send(request(REAL, body, preference), BodyHandlers.ofByteArray()).body();
+    NoOpResource.answerWith(answer);
+    for (String path : PATHS) {
+      load(request(path, body, preference), WARM_UP_S);
+    }
+    double[] micros = new double[PATHS.size()];
+    for (int round = 0; round < ROUNDS; round++) {
+      for (int i = 0; i < micros.length; i++) {
+        Round measured = load(request(PATHS.get(i), body, preference), ROUND_S);
+        micros[i] += measured.cpuMicros() / measured.requests() / ROUNDS;
+      }
+    }
+    for (int i = 0; i < micros.length; i++) {
+      System.out.printf(
+          Locale.ROOT,
+          "%-12s %-14s in %5d B, out %5d B  %-22s %7.1f µs  ratio %.2f%n",
+          circuit,
+          preference,
+          body.length(),
+          answer.length,
+          PATHS.get(i),
+          micros[i],
+          micros[i] / micros[0]);
+    }
+  }
+
+  private HttpRequest request(String path, String body, String preference) {
+    return HttpRequest.newBuilder(root.resolve("/" + path))
+        .header("Content-Type", "application/json")
+        .header("Prefer", "return=" + preference)
+        .POST(HttpRequest.BodyPublishers.ofString(body))
+        .build();
+  }
+
+  private Round load(HttpRequest request, int seconds) throws Exception {
+    long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+    ExecutorService pool = Executors.newFixedThreadPool(CLIENTS);
+    long before = eventLoopNanos();
+    List<Callable<Long>> callers = new ArrayList<>();
+    for (int i = 0; i < CLIENTS; i++) {
+      callers.add(() -> call(request, until));
+    }
+    long requests = 0;
+    for (var done : pool.invokeAll(callers)) {
+      requests += done.get();
+    }
+    pool.shutdown();
+    return new Round(requests, (eventLoopNanos() - before) / 1000.0);
+  }
+
+  private long call(HttpRequest request, long until) throws Exception {
+    long requests = 0;
+    while (System.nanoTime() < until) {
+      assertEquals(200, client.send(request, BodyHandlers.ofByteArray()).statusCode());
+      requests++;
+    }
+    return requests;
+  }
+
+  private static long eventLoopNanos() {
+    long nanos = 0;
+    for (ThreadInfo thread : THREADS.getThreadInfo(THREADS.getAllThreadIds())) {
+      if (thread != null && thread.getThreadName().startsWith("vert.x-eventloop-thread")) {
+        nanos += THREADS.getThreadCpuTime(thread.getThreadId());
+      }
+    }
+    return nanos;
+  }
+}

@@ -1,0 +1,124 @@
+package circuitverdict.service;
+
+import circuitverdict.check.BreakingCapacityCheck;
+import circuitverdict.check.Check;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.LetThroughEnergy;
+import circuitverdict.check.ProtectiveConductorCheck;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.select.DeviceSelection;
+import circuitverdict.service.edge.Contract;
+import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.wire.CodesJson;
+import circuitverdict.service.wire.EditionJson;
+import circuitverdict.service.wire.LoopLimitJson;
+import circuitverdict.service.wire.SelectionJson;
+import circuitverdict.service.wire.UnusedMembers;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.EditionLoader;
+import circuitverdict.standard.Editions;
+import circuitverdict.standard.Table;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * The SHA-256 of the answer to every example, a line each, as computed by the classes that the
+ * resources call. Run in a second virtual machine by {@link SameBytesTest}.
+ */
+final class AnswerDigests {
+  private static final String VERSION = "0.0.0-test";
+
+  private final Editions editions = EditionLoader.load();
+  private final ContractReader reader = new ContractReader(Contract.fromClassPath());
+  private final List<String> lines = new ArrayList<>();
+
+  private AnswerDigests() {}
+
+  /** Prints the lines, in ASCII whatever this machine's own encoding is. */
+  public static void main(String[] arguments) {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.US_ASCII);
+    lines().forEach(out::println);
+  }
+
+  /** The lines. */
+  static List<String> lines() {
+    AnswerDigests digests = new AnswerDigests();
+    List<Call> calls = new ArrayList<>(Calls.posts());
+    calls.addAll(Variations.ofOven());
+    for (Call call : calls) {
+      for (boolean full : new boolean[] {true, false}) {
+        digests.add(call + (full ? " full" : " minimal"), digests.answer(call, full));
+      }
+    }
+    digests.catalogues();
+    return digests.lines;
+  }
+
+  private byte[] answer(Call call, boolean full) {
+    byte[] body = call.body().getBytes(StandardCharsets.UTF_8);
+    boolean limits = call.operation().equals("listLoopImpedanceLimits");
+    JsonNode request = reader.read(body, limits ? "LoopImpedanceQuery" : "Circuit");
+    Edition edition = edition(request);
+    return switch (call.operation()) {
+      case "checkCircuit" -> checked(request, edition, CircuitCheck.all(), full);
+      case "judgeBreakingCapacity" ->
+          checked(request, edition, List.of(new BreakingCapacityCheck()), full);
+      case "judgeLetThrough" ->
+          checked(
+              request,
+              edition,
+              List.of(new LetThroughEnergy(), new ProtectiveConductorCheck()),
+              full);
+      case "selectDevices" -> selected(request, edition, full);
+      case "listLoopImpedanceLimits" ->
+          new LoopLimitJson(edition, VERSION, full).bytes(request.path("items"), null);
+      default -> throw new AssertionError(call);
+    };
+  }
+
+  private static byte[] checked(
+      JsonNode request, Edition edition, List<Check> checks, boolean full) {
+    return new CircuitAnswer(edition, VERSION, checks)
+        .bytes(request, UnusedMembers.ofCheck(request), full);
+  }
+
+  private static byte[] selected(JsonNode request, Edition edition, boolean full) {
+    Circuit circuit = CircuitAnswer.circuit(request);
+    DeviceSelection.Selection selection =
+        new DeviceSelection(circuit, edition, CircuitCheck.all(), List.of()).select(full);
+    return new SelectionJson(edition, VERSION, full)
+        .bytes(request, circuit, selection, UnusedMembers.ofSelection(request));
+  }
+
+  private void catalogues() {
+    add("editions", EditionJson.list(editions));
+    add("codes", CodesJson.bytes(Contract.fromClassPath().closedLists()));
+    for (Edition edition : editions.all()) {
+      add(edition.id(), EditionJson.detail(edition));
+      for (Table table : edition.tables()) {
+        byte[] bytes = EditionJson.table(edition, table, editions.sources());
+        add(edition.id() + " " + table.id(), bytes);
+      }
+    }
+  }
+
+  private Edition edition(JsonNode request) {
+    String id = request.path("edition").textValue();
+    return id == null ? editions.inForce() : editions.find(id).orElseThrow();
+  }
+
+  private void add(String name, byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      lines.add(HexFormat.of().formatHex(digest) + " " + name);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256", e);
+    }
+  }
+}

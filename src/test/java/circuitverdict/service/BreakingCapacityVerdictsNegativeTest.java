@@ -1,0 +1,27 @@
+package circuitverdict.service;
+
+import circuitverdict.service.edge.NegativeRequests;
+import io.quarkus.test.junit.QuarkusTest;
+
+/**
+ * What {@code /v1/breaking-capacity-verdicts} refuses by the contract's schema of its body, a
+ * sample.
+ */
+@QuarkusTest
+class BreakingCapacityVerdictsNegativeTest extends NegativeRequests {
+
+  @Override
+  protected String path() {
+    return "/v1/breaking-capacity-verdicts";
+  }
+
+  @Override
+  protected String schema() {
+    return "Circuit";
+  }
+
+  @Override
+  protected int step() {
+    return 41;
+  }
+}

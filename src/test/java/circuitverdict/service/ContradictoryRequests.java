@@ -1,0 +1,109 @@
+package circuitverdict.service;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Circuits of which every member is right by itself, and two cannot both be true. */
+final class ContradictoryRequests {
+  private static final String POINTS =
+      "{\"device\": {\"letThrough\": [{\"prospectiveCurrentA\": 1000, \"energyA2s\": 1},"
+          + " {\"prospectiveCurrentA\": 1000.0, \"energyA2s\": 2}]}}";
+
+  private ContradictoryRequests() {}
+
+  /** Merge patch of the contract's deck oven, and the place that must be named. */
+  private record Contradiction(String name, String patch, String pointer) {}
+
+  private static final List<Contradiction> CONTRADICTIONS =
+      List.of(
+          new Contradiction(
+              "the origin's loop above the board's",
+              "{\"supply\": {\"loopImpedanceOhm\": 0.3, \"originLoopImpedanceOhm\": 0.31}}",
+              "/supply/originLoopImpedanceOhm"),
+          new Contradiction(
+              "a reactance above its impedance",
+              "{\"supply\": {\"loopImpedanceOhm\": 0.3, \"loopReactanceOhm\": 0.31}}",
+              "/supply/loopReactanceOhm"),
+          new Contradiction(
+              "a line-neutral reactance above its impedance",
+              "{\"supply\": {\"lineToNeutralLoopReactanceOhm\": 0.27}}",
+              "/supply/lineToNeutralLoopReactanceOhm"),
+          kind("threePhase"),
+          kind("twoPhase"),
+          kind("lineToNeutral"),
+          kind("lineToEarth"),
+          // engineering.md 0, 5: public supplies in the UK are 230 V
+          new Contradiction(
+              "a public supply at 240 V",
+              "{\"supply\": {\"ownership\": \"public\", \"lineToEarthVoltageV\": 240}}",
+              "/supply/lineToEarthVoltageV"),
+          new Contradiction(
+              "a pole named twice",
+              "{\"liveConductors\": [\"L1\", \"N\", \"L1\"]}",
+              "/liveConductors/2"),
+          new Contradiction("no line at all", "{\"liveConductors\": [\"N\"]}", "/liveConductors"),
+          new Contradiction(
+              "two lines of a single phase",
+              "{\"liveConductors\": [\"L1\", \"L2\"]}",
+              "/liveConductors"),
+          new Contradiction("a current twice", POINTS, "/device/letThrough/1"),
+          new Contradiction(
+              "a service capacity above the breaking capacity",
+              "{\"device\": {\"serviceBreakingCapacityA\": 6001}}",
+              "/device/serviceBreakingCapacityA"),
+          new Contradiction(
+              "magnetic limits the wrong way round",
+              "{\"device\": {\"magneticMultiples\": {\"lower\": 10, \"upper\": 5}}}",
+              "/device/magneticMultiples/lower"));
+
+  private static Contradiction kind(String kind) {
+    return new Contradiction(
+        kind + " current above the greatest of any kind",
+        "{\"supply\": {\"faultCurrents\": {\"" + kind + "\": {\"maximumA\": 1551}}}}",
+        "/supply/faultCurrents/" + kind + "/maximumA");
+  }
+
+  /** All of them, for a circuit check; the first also for the other operations. */
+  static List<BadRequest> all() {
+    List<BadRequest> requests = new ArrayList<>();
+    for (Contradiction each : CONTRADICTIONS) {
+      requests.add(request("/v1/circuit-checks", each));
+    }
+    for (String path :
+        List.of(
+            "/v1/device-selections",
+            "/v1/breaking-capacity-verdicts",
+            "/v1/let-through-verdicts")) {
+      requests.add(request(path, CONTRADICTIONS.get(0)));
+    }
+    requests.add(withoutEdition());
+    return requests;
+  }
+
+  private static BadRequest request(String path, Contradiction each) {
+    JsonNode oven = Variations.tree(Calls.ofContract("checkCircuit", "complies").body());
+    String body = Variations.patched(oven, Variations.tree(each.patch())).toString();
+    return new BadRequest(
+        each.name() + ", " + path,
+        422,
+        "invalid-request",
+        "contradiction",
+        each.pointer(),
+        body,
+        () -> Http.post(path, body));
+  }
+
+  /** At sign-off the edition must be named (contract.md, Circuit); the parent is pointed at. */
+  private static BadRequest withoutEdition() {
+    String body = "{\"stage\": \"sign-off\"}";
+    return new BadRequest(
+        "sign-off without edition",
+        422,
+        "invalid-request",
+        "edition-required",
+        "",
+        body,
+        () -> Http.post("/v1/circuit-checks", body));
+  }
+}
