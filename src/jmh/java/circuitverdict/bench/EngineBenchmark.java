@@ -3,86 +3,52 @@ package circuitverdict.bench;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Result;
 import circuitverdict.circuit.Circuit;
-import circuitverdict.service.CircuitAnswer;
-import circuitverdict.service.edge.Contract;
-import circuitverdict.service.edge.ContractReader;
-import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.standard.Edition;
-import circuitverdict.standard.EditionLoader;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.util.List;
+import circuitverdict.support.Scenario;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
 
-/**
- * The engine alone, and whole answers from bytes to bytes beside a twin that reads the same body
- * and writes an equal answer without working it out.
- */
-@State(Scope.Benchmark)
+/** Nine checks on one circuit, with their working and without; neither JSON nor limits. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
+@State(Scope.Benchmark)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 4, time = 2)
+@Fork(1)
 public class EngineBenchmark {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  @Param({"oven", "motor"})
+  String name;
 
-  private final ContractReader reader = new ContractReader(Contract.fromClassPath());
-  private Edition edition;
-  private byte[] body;
   private Circuit circuit;
-  private JsonNode equalAnswer;
+  private Edition edition;
 
-  /** The deck oven at sign-off. */
+  /** Loads the edition and maps the circuit, which no measurement includes. */
   @Setup
-  public void read() throws IOException {
-    edition = EditionLoader.load().inForce();
-    try (InputStream in = EngineBenchmark.class.getResourceAsStream("/scenarios/deck-oven.json")) {
-      body = in.readAllBytes();
-    }
-    circuit = CircuitMapping.circuit(reader.read(body, "Circuit"));
-    equalAnswer = JSON.readTree(fullAnswer());
+  public void prepare() {
+    Scenario scenario = Circuits.named(name);
+    circuit = scenario.circuit();
+    edition = scenario.edition();
   }
 
-  /** Every check with its working. */
+  /** Every check with its working: at most 25 µs is wanted. */
   @Benchmark
   public Result explained() {
     return CircuitCheck.explained(circuit, edition);
   }
 
-  /** Every check, verdicts only. */
+  /** Every check, verdicts and figures only: at most 4 µs is wanted. */
   @Benchmark
   public Result verdicts() {
     return CircuitCheck.verdicts(circuit, edition);
-  }
-
-  /** Request bytes to answer bytes, in full. */
-  @Benchmark
-  public byte[] fullAnswer() {
-    return answer(true);
-  }
-
-  /** Request bytes to answer bytes, minimal. */
-  @Benchmark
-  public byte[] minimalAnswer() {
-    return answer(false);
-  }
-
-  /** The same bytes in and out with nothing worked out between. */
-  @Benchmark
-  public byte[] nothingBetween() throws IOException {
-    JsonNode read = reader.read(body, "Circuit");
-    return read.isEmpty() ? body : JSON.writeValueAsBytes(equalAnswer);
-  }
-
-  private byte[] answer(boolean full) {
-    JsonNode request = reader.read(body, "Circuit");
-    return new CircuitAnswer(edition, "1.0.0", CircuitCheck.all()).bytes(request, List.of(), full);
   }
 }

@@ -12,7 +12,6 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -57,6 +56,9 @@ public final class Solver {
           CheckName.BREAKING_CAPACITY,
           CheckName.LET_THROUGH_ENERGY,
           CheckName.PROTECTIVE_CONDUCTOR);
+
+  /** No value at all lets the check comply. */
+  private static final int NONE_COMPLIES = -1;
 
   private final Circuit circuit;
   private final Edition edition;
@@ -105,21 +107,34 @@ public final class Solver {
 
   private Optional<Limit> least(
       Quantity quantity, Set<CheckName> names, DoubleFunction<Circuit> vary) {
-    Limit least = null;
-    Set<Integer> hints = new LinkedHashSet<>();
+    int least = 0;
+    CheckName governing = null;
     for (Check check : checks) {
-      if (names.contains(check.name())) {
-        int steps = new Search(quantity, check, vary).greatest(hints);
-        if (steps > 0) {
-          hints.add(steps);
-          double value = (double) steps / quantity.stepsPerUnit;
-          if (least == null || value < least.value()) {
-            least = new Limit(quantity.pointer, value, quantity.unit, check.name());
-          }
-        }
+      if (!names.contains(check.name())) {
+        continue;
+      }
+      Search search = new Search(quantity, check, vary);
+      if (least > 0 && search.tries(least)) {
+        // It holds where another already turns: it cannot govern.
+        continue;
+      }
+      int steps = search.greatest(least);
+      if (steps == NONE_COMPLIES) {
+        return Optional.empty();
+      }
+      if (steps > 0 && (least == 0 || steps < least)) {
+        least = steps;
+        governing = check.name();
       }
     }
-    return Optional.ofNullable(least);
+    return governing == null
+        ? Optional.empty()
+        : Optional.of(
+            new Limit(
+                quantity.pointer,
+                (double) least / quantity.stepsPerUnit,
+                quantity.unit,
+                governing));
   }
 
   /** The search for the greatest step with which one check complies. */
@@ -129,6 +144,7 @@ public final class Solver {
     private final DoubleFunction<Circuit> vary;
     private int complies = 1;
     private int fails;
+    private boolean failsForCertain;
     private double marginAbove;
     private double marginBelow;
 
@@ -139,15 +155,19 @@ public final class Solver {
       this.fails = quantity.most;
     }
 
-    /** The greatest step that complies; 0 where none or every one does. */
-    int greatest(Set<Integer> hints) {
-      if (tries(quantity.most) || !tries(now()) && !tries(1)) {
+    /**
+     * The greatest step that complies, not above a bound where there is one; 0 where every one does
+     * or nothing can be said, {@link #NONE_COMPLIES} where the check fails at the least step
+     * already.
+     */
+    int greatest(int bound) {
+      if (bound > 0) {
+        fails = bound;
+      } else if (tries(quantity.most)) {
         return 0;
       }
-      // Checks often turn at the same point: where another turned is tried first.
-      for (int hint : hints) {
-        probe(hint);
-        probe(hint + 1);
+      if (!(now() < fails && tries(now())) && !tries(1)) {
+        return failsForCertain ? NONE_COMPLIES : 0;
       }
       // Margins are nearly straight lines: a few steps along them, then halving.
       for (int i = 0; i < 4 && fails - complies > 1; i++) {
@@ -194,6 +214,7 @@ public final class Solver {
       } else {
         fails = steps;
         marginAbove = margin;
+        failsForCertain = finding.verdict() == Verdict.DOES_NOT_COMPLY;
       }
       return holds;
     }
