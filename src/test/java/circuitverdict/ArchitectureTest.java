@@ -1,6 +1,7 @@
 package circuitverdict;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -114,6 +115,18 @@ class ArchitectureTest {
         .check(all);
   }
 
+  @ArchTest
+  static void noCheckCallsAnotherCheck(JavaClasses all) {
+    DescribedPredicate<JavaClass> check =
+        assignableTo(Check.class)
+            .and(not(DescribedPredicate.describe("the interface", JavaClass::isInterface)));
+    noClasses()
+        .that(check)
+        .should(dependOnAnother(check))
+        .because("architecture: no check calls another; what two need lives below them")
+        .check(all);
+  }
+
   /**
    * Reached through a helper a check would be called all the same: only the runner may know them.
    */
@@ -178,6 +191,19 @@ class ArchitectureTest {
 
   private static String signature(JavaAccess<?> access) {
     return access.getTarget().getFullName();
+  }
+
+  private static ArchCondition<JavaClass> dependOnAnother(DescribedPredicate<JavaClass> kind) {
+    return new ArchCondition<>("depend on another check") {
+      @Override
+      public void check(JavaClass item, ConditionEvents events) {
+        item.getDirectDependenciesFromSelf().stream()
+            .filter(each -> kind.test(each.getTargetClass()))
+            .filter(each -> !each.getTargetClass().equals(item))
+            .forEach(
+                each -> events.add(SimpleConditionEvent.satisfied(item, each.getDescription())));
+      }
+    };
   }
 
   @ArchTest

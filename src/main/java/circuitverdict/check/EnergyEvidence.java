@@ -32,7 +32,9 @@ final class EnergyEvidence {
    */
   static LetThrough withBackUp(Circuit circuit, LetThrough energy, Figure greatest) {
     Double combination = circuit.backUp().combinationRatingA();
-    double upTo = combination != null ? combination : greatest.known() ? greatest.value() : 0;
+    // Declared at the greatest current; at sign-off the rating of the pair must say up to which.
+    boolean open = circuit.stage() == Circuit.Stage.SIGN_OFF || !greatest.known();
+    double upTo = combination != null ? combination : open ? 0 : greatest.value();
     return energy.withBackUp(backUp(circuit), upTo);
   }
 

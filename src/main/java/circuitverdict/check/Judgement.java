@@ -32,6 +32,7 @@ final class Judgement {
   private final List<Figure> told = new ArrayList<>(2);
   private boolean undetermined;
   private boolean informative;
+  private boolean settled;
 
   Judgement(CheckName name, Circuit circuit, Dossier d, String subject) {
     this.name = name;
@@ -106,6 +107,11 @@ final class Judgement {
     }
   }
 
+  /** What was compared settles it, whatever else of the evaluation stands at its best. */
+  void settled() {
+    settled = true;
+  }
+
   /** Figures that the reader is told besides those compared. */
   Judgement tell(Figure... figures) {
     told.addAll(List.of(figures));
@@ -152,7 +158,7 @@ final class Judgement {
     if (fails) {
       return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
     }
-    if (undetermined || comparisons.isEmpty() || d.standsAtBest()) {
+    if (undetermined || comparisons.isEmpty() || d.standsAtBest() && !settled) {
       return finding(Verdict.NOT_DETERMINED, undeterminedReason());
     }
     if (d.strength() == Dossier.Strength.GUIDANCE && proofWanted()) {

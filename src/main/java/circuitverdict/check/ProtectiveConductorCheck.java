@@ -60,12 +60,13 @@ public final class ProtectiveConductorCheck implements Check {
       EnergyComparisons proof,
       Judgement judgement,
       Dossier d) {
-    if (proof.complies()) {
+    if (proof.complies() && !d.standsAtBest()) {
       proof.addTo(judgement);
       return;
     }
     if (byTable(circuit, judgement, d)) {
       judgement.by(Clause.PROTECTIVE_TABLE);
+      judgement.settled();
       d.remark(proof.fails() ? NoteCode.ENERGY_EXCEEDS : NoteCode.TABLE_54_7);
       return;
     }

@@ -57,11 +57,12 @@ final class AdjustableOperation {
   }
 
   private static Figure instantaneous(AdjustableBreaker breaker, Dossier d) {
+    Figure set = Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
     if (breaker.settings().instantaneousA() != null) {
-      return ofSetting(breaker, breaker.settings().instantaneousA(), "instantaneousA", d);
+      set = ofSetting(breaker, breaker.settings().instantaneousA(), "instantaneousA", d);
     }
     if (breaker.multiples().upper() == null) {
-      return Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
+      return set;
     }
     String place = breaker.data().place();
     Figure multiple =
@@ -73,7 +74,9 @@ final class AdjustableOperation {
     Figure rated =
         d.need(
             "In", breaker.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
-    return d.working().step(OF_MULTIPLE, multiple, rated);
+    Figure fixed = d.working().step(OF_MULTIPLE, multiple, rated);
+    // Stated both ways, the less sensitive one counts.
+    return set.known() ? Figure.greater(set, fixed) : fixed;
   }
 
   private static Figure ofSetting(

@@ -22,6 +22,11 @@ public final class RatedCurrent {
     Figure rated =
         d.need(
             "In", device.data().ratedCurrentA(), Unit.AMPERE, new Pointer(place, "ratedCurrentA"));
+    if (device.data().standard() == null) {
+      // Without its standard nobody knows whether In or a setting counts.
+      d.missing(new Pointer(place, "standard"));
+      return Figure.unknown("In", Unit.AMPERE);
+    }
     if (!(device instanceof AdjustableBreaker breaker)) {
       return rated;
     }

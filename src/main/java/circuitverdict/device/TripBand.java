@@ -100,13 +100,14 @@ public final class TripBand {
    * Current from which the instantaneous release operates for certain; infinite where not stated.
    */
   private static double magneticFrom(AdjustableBreaker breaker, double tolerance) {
+    double from = 0;
     if (breaker.settings().instantaneousA() != null) {
-      return breaker.settings().instantaneousA() * (1 + tolerance);
+      from = breaker.settings().instantaneousA() * (1 + tolerance);
     }
     if (breaker.multiples().upper() != null && breaker.data().ratedCurrentA() != null) {
-      return breaker.multiples().upper() * breaker.data().ratedCurrentA();
+      from = Math.max(from, breaker.multiples().upper() * breaker.data().ratedCurrentA());
     }
-    return Double.POSITIVE_INFINITY;
+    return from > 0 ? from : Double.POSITIVE_INFINITY;
   }
 
   /** The steps, rising in current. */

@@ -183,10 +183,13 @@ class LetThroughEnergyTest {
     Finding found = openBecause(Reason.BETWEEN_BOUNDS, over.finding(CHECK));
     assertTrue(wanted(found).contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
     Scenario backed =
-        over.with("/backUp/limitedLetThroughA2s", 40000).with("/backUp/evidence", "both makers");
+        over.with("/backUp/limitedLetThroughA2s", 40000)
+            .with("/backUp/combinationRatingA", 8000)
+            .with("/backUp/evidence", "both makers");
     actual(45000, complies(backed.finding(CHECK)));
     actual(50000, complies(backed.with("/backUp/limitedLetThroughA2s", 50000).finding(CHECK)));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/evidence").finding(CHECK));
+    openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/combinationRatingA").finding(CHECK));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/upstreamDevice").finding(CHECK));
     openBecause(
         Reason.BETWEEN_BOUNDS, backed.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));

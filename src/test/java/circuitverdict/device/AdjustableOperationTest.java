@@ -52,9 +52,9 @@ class AdjustableOperationTest {
   }
 
   @Test
-  void theSettingGoesBeforeTheMultiples() {
+  void ofSettingAndMultiplesTheLessSensitiveOneCounts() {
     Settings ii = new Settings(null, null, null, 150.0);
-    operates(180, Strength.RULE, Devices.adjustable(20.0, 10.0, 14.0, ii), 0.4);
+    operates(280, Strength.RULE, Devices.adjustable(20.0, 10.0, 14.0, ii), 0.4);
   }
 
   @Test

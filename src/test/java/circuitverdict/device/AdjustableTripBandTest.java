@@ -80,10 +80,11 @@ class AdjustableTripBandTest {
   }
 
   @Test
-  void theSettingOfTheInstantaneousReleaseGoesBeforeTheMultiples() {
+  void ofSettingAndMultiplesTheLessSensitiveOneCounts() {
     Settings both = new Settings(100.0, null, null, 500.0);
     TripBand band = TripBand.of(Devices.adjustable(100.0, 8.0, 12.0, both), EDITION);
-    assertEquals(0.2, band.latestS(600));
+    assertEquals(7200, band.latestS(1199));
+    assertEquals(0.2, band.latestS(1200));
   }
 
   @Test
