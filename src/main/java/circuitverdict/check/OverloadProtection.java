@@ -85,8 +85,11 @@ public final class OverloadProtection implements Check {
   }
 
   private static boolean protectsAgainstOverload(ProtectiveDevice device) {
+    if (device instanceof ProtectiveDevice.Fuse fuse) {
+      // Motor fuses (aM, gM) do not protect against overload: 433.1.201 speaks of gG.
+      return fuse.utilizationCategory() == null || fuse.utilizationCategory().equals("gG");
+    }
     return device instanceof ProtectiveDevice.Breaker
-        || device instanceof ProtectiveDevice.AdjustableBreaker
-        || device instanceof ProtectiveDevice.Fuse;
+        || device instanceof ProtectiveDevice.AdjustableBreaker;
   }
 }
