@@ -1,9 +1,12 @@
 package circuitverdict.service;
 
 import circuitverdict.service.Http.Reply;
+import circuitverdict.service.edge.Problem;
+import circuitverdict.service.edge.ProblemCatalogue;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpRequest.BodyPublishers;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +60,7 @@ final class ResponseExamples {
     example.set("value", reply.json());
   }
 
-  /** The examples of the problems that a request can bring about, by response. */
+  /** The examples of the service's problems, by response; 429 is the deployment's own. */
   static Map<String, ObjectNode> problems() {
     String check = "/v1/circuit-checks";
     Map<String, ObjectNode> problems = new LinkedHashMap<>();
@@ -81,7 +84,19 @@ final class ResponseExamples {
             Http.send("POST", check, BodyPublishers.ofString("{}"), "Content-Type", "text/plain")));
     String faulty = "{\"stage\": \"soon\", \"cable\": {\"lengthM\": -3, \"lenght\": 22}}";
     problems.put("InvalidRequest", problem("invalid-request", 422, Http.post(check, faulty)));
+    problems.put("InternalError", problem(ProblemCatalogue.INTERNAL_ERROR));
+    problems.put("Unavailable", problem(ProblemCatalogue.UNAVAILABLE));
     return problems;
+  }
+
+  /** Of problems that no request can bring about, as they would be written. */
+  private static ObjectNode problem(ProblemCatalogue kind) {
+    String text = new String(Problem.of(kind).toJson(), StandardCharsets.UTF_8);
+    ObjectNode examples = JSON.createObjectNode();
+    ObjectNode example = examples.putObject(kind.slug());
+    example.put("summary", kind.title());
+    example.set("value", Variations.tree(text));
+    return examples;
   }
 
   private static ObjectNode problem(String name, int status, Reply reply) {

@@ -36,7 +36,11 @@ class SameBytesTest {
             "-Dfile.encoding=US-ASCII",
             "-XX:+UnlockExperimentalVMOptions",
             "-XX:hashCode=2"),
-        List.of("-Duser.language=de", "-Duser.country=DE", "-Dline.separator=\r\n", "-Xint"));
+        List.of(
+            "-Duser.language=de",
+            "-Duser.country=DE",
+            "-Dline.separator=\r\n",
+            "-XX:TieredStopAtLevel=1"));
   }
 
   @ParameterizedTest
