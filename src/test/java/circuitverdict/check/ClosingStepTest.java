@@ -1,0 +1,137 @@
+package circuitverdict.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Figure.Derived;
+import circuitverdict.explain.Step;
+import circuitverdict.support.Scenario;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The working of every check ends with the comparison it is judged by, and rests on nothing unsaid.
+ */
+class ClosingStepTest {
+  /** Circuits that between them bring every check to each verdict it can give by figures. */
+  private static final List<Scenario> CIRCUITS =
+      List.of(
+          Scenario.oven(),
+          Scenario.oven().with("/cable/lengthM", 150),
+          Scenario.oven().with("/load/designCurrentA", 90),
+          Scenario.oven().with("/load/designCurrentA", 33),
+          Scenario.oven().with("/cable/installation/groupedCircuits", 9),
+          Scenario.oven().without("/device/energyClass"),
+          Scenario.oven().with("/device/breakingCapacityA", 3000),
+          Scenario.oven().with("/cable/protectiveCsaMm2", 6),
+          Scenario.oven().with("/supply/loopImpedanceOhm", 1.5),
+          Scenario.oven().without("/supply/loopImpedanceOhm"),
+          Scenario.oven().without("/load/use"),
+          Scenario.oven().without("/supply/basis").with("/supply/loopImpedanceOhm", 1.3),
+          Scenario.oven().withJson("/device/letThrough", flat(90000)),
+          Scenario.oven().withJson("/device/letThrough", flat(500000)),
+          Scenario.oven().with("/load/kind", "vehicle-charging"),
+          Scenario.oven()
+              .with("/supply/earthing", "TT")
+              .with("/supply/loopImpedanceOhm", 100)
+              .with("/device/standard", "IEC 61009-1")
+              .with("/device/residual/operatingCurrentA", 0.3),
+          Scenario.oven()
+              .with("/device/standard", "BS 88-2")
+              .with("/device/utilizationCategory", "gG")
+              .with("/device/breakingCapacityA", 80000),
+          Scenario.oven().with("/stage", "design").without("/device/breakingCapacityA"),
+          Scenario.oven().with("/supply/frequencyHz", 60));
+
+  @ParameterizedTest
+  @EnumSource(CheckName.class)
+  void lastValueIsTheOneCompared(CheckName check) {
+    for (Scenario circuit : CIRCUITS) {
+      Finding found = circuit.finding(check);
+      Comparison governing = found.governing();
+      if (governing == null) {
+        assertTrue(found.working().stream().noneMatch(step -> step.comparator() != null));
+        continue;
+      }
+      Step last = found.working().get(found.working().size() - 1);
+      Figure compared =
+          Double.isInfinite(governing.actual().value()) ? governing.least() : governing.actual();
+      assertEquals(compared, last.result(), circuit::toString);
+      assertEquals(List.of(compared, governing.limit()), last.operands());
+      assertEquals(governing.comparator(), last.comparator());
+      assertTrue(found.comparisons().contains(governing));
+      assertEquals(1, found.working().stream().filter(step -> step.comparator() != null).count());
+    }
+  }
+
+  /** What a step puts in was read somewhere, or a step before it found the value. */
+  @ParameterizedTest
+  @EnumSource(CheckName.class)
+  void whatIsComparedWasWorkedOutBefore(CheckName check) {
+    for (Scenario circuit : CIRCUITS) {
+      Finding found = circuit.finding(check);
+      Comparison governing = found.governing();
+      if (governing == null || Double.isInfinite(governing.actual().value())) {
+        continue;
+      }
+      List<Step> before = found.working().subList(0, found.working().size() - 1);
+      for (Figure figure : List.of(governing.actual(), governing.limit())) {
+        boolean said =
+            figure.source() != Derived.STEP
+                || before.stream()
+                    .anyMatch(
+                        step ->
+                            step.result().value() == figure.value()
+                                && step.result().unit() == figure.unit());
+        assertTrue(said, () -> figure + " in " + found.working());
+      }
+    }
+  }
+
+  /** The silent twin tells nothing and decides the same. */
+  @Test
+  void withoutWorkingTheVerdictIsTheSame() {
+    for (Scenario circuit : CIRCUITS) {
+      for (Check check : CircuitCheck.all()) {
+        Finding silent = CircuitCheck.one(check, circuit.circuit(), circuit.edition(), false);
+        Finding told = circuit.finding(check.name());
+        assertTrue(silent.working().isEmpty());
+        assertEquals(told.verdict(), silent.verdict());
+        assertEquals(told.reason(), silent.reason());
+        assertEquals(told.governing(), silent.governing());
+        assertEquals(told.comparisons(), silent.comparisons());
+      }
+    }
+  }
+
+  /** The circuits above try what they promise: no check is only ever of one verdict. */
+  @Test
+  void everyCheckIsTriedBothWays() {
+    Map<CheckName, Set<Verdict>> seen = new EnumMap<>(CheckName.class);
+    for (Scenario circuit : CIRCUITS) {
+      for (Finding found : circuit.result().findings()) {
+        Set<Verdict> verdicts =
+            seen.computeIfAbsent(found.check(), name -> EnumSet.noneOf(Verdict.class));
+        if (found.governing() != null || found.check() == CheckName.EARTHING_ARRANGEMENT) {
+          verdicts.add(found.verdict());
+        }
+      }
+    }
+    for (CheckName check : CheckName.values()) {
+      assertTrue(seen.get(check).size() >= 2, () -> check + " " + seen.get(check));
+    }
+  }
+
+  private static String flat(double energy) {
+    return ("[{\"prospectiveCurrentA\": 20, \"energyA2s\": %s},"
+            + " {\"prospectiveCurrentA\": 20000, \"energyA2s\": %s}]")
+        .formatted(energy, energy);
+  }
+}

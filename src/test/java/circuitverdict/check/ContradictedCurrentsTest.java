@@ -1,0 +1,96 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
+import static circuitverdict.support.Facts.wanted;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A greatest current below the least contradicts itself; the pair's let-through against the
+ * maker's.
+ */
+class ContradictedCurrentsTest {
+  private static final CheckName CHECK = CheckName.BREAKING_CAPACITY;
+
+  /** 0.95·230/0.28 = 780.36 A flow at least at the supply point. */
+  @ParameterizedTest
+  @CsvSource({"780, true", "781, false"})
+  void greatestCurrentIsNoLessThanTheLeast(double current, boolean contradicted) {
+    Finding found = at(current).finding(CHECK);
+    if (contradicted) {
+      open(found, "/supply/maximumFaultCurrentA");
+      assertEquals(780.357, found.remarks().get(0).figures().get(0).value(), 0.001);
+    } else {
+      complies(found);
+    }
+    assertEquals(contradicted, remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+  }
+
+  @Test
+  void energyIsNotJudgedByContradictoryCurrents() {
+    Finding found = at(300).finding(CheckName.PROTECTIVE_CONDUCTOR);
+    assertTrue(remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+    open(found, "/supply/maximumFaultCurrentA");
+  }
+
+  /** Without a stated loop, or a stated current, nothing contradicts. */
+  @Test
+  void whatIsNotStatedContradictsNothing() {
+    complies(at(300).without("/supply/loopImpedanceOhm").finding(CHECK));
+    assertFalse(
+        remarks(at(300).without("/supply/maximumFaultCurrentA").finding(CHECK))
+            .contains(NoteCode.CURRENTS_CONTRADICT));
+  }
+
+  /** Above Icn the pair lets through no more than the maker shows at Icn: 50 000 A²s. */
+  @ParameterizedTest
+  @CsvSource({"49999, true", "50000, true", "50001, false"})
+  void pairLetsThroughNoMoreThanTheDeviceStands(double energy, boolean holds) {
+    Finding found =
+        backed(energy)
+            .withJson(
+                "/device/letThrough",
+                "[{\"prospectiveCurrentA\": 1000, \"energyA2s\": 10000},"
+                    + " {\"prospectiveCurrentA\": 6000, \"energyA2s\": 50000}]")
+            .finding(CHECK);
+    if (holds) {
+      actual(energy, complies(found));
+      limit(50000, found);
+    } else {
+      limit(6000, fails(found));
+    }
+    assertEquals(holds, remarks(found).contains(NoteCode.BACKED_UP));
+  }
+
+  /** Without the maker's figure at Icn nothing says what the device stands. */
+  @Test
+  void makersFigureIsAskedFor() {
+    Finding found = open(backed(1000).finding(CHECK), "/device/letThrough");
+    assertTrue(wanted(found).contains(NoteCode.MAKER_DATA_NEEDED));
+  }
+
+  private static Scenario backed(double energy) {
+    return at(8000)
+        .with("/backUp/limitedLetThroughA2s", energy)
+        .with("/backUp/evidence", "declared by both makers");
+  }
+
+  private static Scenario at(double current) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .without("/supply/faultCurrents")
+        .with("/supply/maximumFaultCurrentA", current);
+  }
+}
