@@ -33,6 +33,7 @@ final class Judgement {
   private boolean undetermined;
   private boolean informative;
   private boolean settled;
+  private boolean certain;
 
   Judgement(CheckName name, Circuit circuit, Dossier d, String subject) {
     this.name = name;
@@ -112,6 +113,11 @@ final class Judgement {
     settled = true;
   }
 
+  /** A failure among what was compared rests on nothing that stands in for an input. */
+  void certain() {
+    certain = true;
+  }
+
   /** Figures that the reader is told besides those compared. */
   Judgement tell(Figure... figures) {
     told.addAll(List.of(figures));
@@ -149,7 +155,7 @@ final class Judgement {
     if (d.blocked()) {
       return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
     }
-    if (fails && !d.typical().isEmpty()) {
+    if (fails && !certain && !d.typical().isEmpty()) {
       for (Pointer at : d.typical()) {
         d.missing(NoteCode.STAND_IN_FAILS, at);
       }

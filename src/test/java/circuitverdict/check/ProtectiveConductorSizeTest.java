@@ -131,6 +131,43 @@ class ProtectiveConductorSizeTest {
     }
   }
 
+  /**
+   * 543.1.1 (from memory) speaks of copper: of steel 143/52 times as much, of aluminium 143/95
+   * (Table 54.2, 70 °C): 6.875 and 11 mm², 3.763 and 6.021 mm².
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "steel, 6.87, DOES_NOT_COMPLY",
+    "steel, 10.9, NOT_DETERMINED",
+    "steel, 11, COMPLIES",
+    "aluminium, 3.76, DOES_NOT_COMPLY",
+    "aluminium, 6.02, NOT_DETERMINED",
+    "aluminium, 6.03, COMPLIES"
+  })
+  void conductorAloneOfAnotherMetalNeedsMore(String metal, double size, Verdict verdict) {
+    Finding found =
+        apart(size)
+            .with("/cable/protectiveConductor", metal)
+            .with("/cable/lineCsaMm2", 1.5)
+            .finding(CHECK);
+    assertEquals(verdict, found.verdict());
+  }
+
+  /** A failure at the least size rests on no stand-in that another input could better. */
+  @Test
+  void conductorAloneThatIsTooSmallFailsAtAQuotationToo() {
+    Scenario small = apart(1.5).with("/cable/lineCsaMm2", 1.5).with("/stage", "quotation");
+    limit(2.5, fails(small.without("/supply/maximumFaultCurrentA").finding(CHECK)));
+  }
+
+  /** Without its metal, or without the insulation that its factor depends on, nothing is least. */
+  @ParameterizedTest
+  @CsvSource({"protectiveConductor, copper", "insulation, steel"})
+  void conductorAloneOfUnknownFactorIsOpen(String member, String metal) {
+    Scenario vague = apart(16).with("/cable/protectiveConductor", metal);
+    open(vague.without("/cable/" + member).finding(CHECK), "/cable/" + member);
+  }
+
   /** In one conduit with the lines it is not alone. */
   @Test
   void conductorInTheConduitOfItsLinesIsNotAlone() {
