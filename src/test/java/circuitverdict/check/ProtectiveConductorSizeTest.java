@@ -155,9 +155,9 @@ class ProtectiveConductorSizeTest {
 
   /** A failure at the least size rests on no stand-in that another input could better. */
   @Test
-  void conductorAloneThatIsTooSmallFailsAtAQuotationToo() {
-    Scenario small = apart(1.5).with("/cable/lineCsaMm2", 1.5).with("/stage", "quotation");
-    limit(2.5, fails(small.without("/supply/maximumFaultCurrentA").finding(CHECK)));
+  void conductorAloneThatIsTooSmallFailsWhateverStandsIn() {
+    Scenario small = apart(1.5).with("/cable/lineCsaMm2", 1.5);
+    limit(2.5, fails(small.without("/supply/point").finding(CHECK)));
   }
 
   /** Without its metal, or without the insulation that its factor depends on, nothing is least. */
