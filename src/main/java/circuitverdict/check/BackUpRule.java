@@ -27,6 +27,8 @@ import java.util.Set;
 final class BackUpRule {
   private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", "BS 1361");
 
+  private static final Pointer COMBINATION = new Pointer("/backUp", "combinationRatingA");
+
   private BackUpRule() {}
 
   static void judge(
@@ -38,12 +40,7 @@ final class BackUpRule {
       Dossier d) {
     BackUp backUp = circuit.backUp();
     if (backUp.combinationRatingA() != null && EnergyEvidence.evidenced(circuit)) {
-      Figure combined =
-          d.given(
-              "Icomb",
-              backUp.combinationRatingA(),
-              Unit.AMPERE,
-              new Pointer("/backUp", "combinationRatingA"));
+      Figure combined = d.given("Icomb", backUp.combinationRatingA(), Unit.AMPERE, COMBINATION);
       if (Comparator.atMost(current.value(), combined.value())) {
         d.remark(NoteCode.BACKED_UP);
         judgement.compare("/device", current, Comparator.AT_MOST, combined);
@@ -59,11 +56,12 @@ final class BackUpRule {
 
   /**
    * Whether a declared let-through of the pair decides: the device stands what its maker shows it
-   * to let through at its own capacity. Without that figure nothing says what it stands.
+   * to let through at its own capacity. Without that figure nothing says what it stands, and at
+   * sign-off nothing but the rating of the pair says up to which current it is declared.
    */
   private static boolean limited(Circuit circuit, Figure capacity, Judgement judgement, Dossier d) {
     Double energy = EnergyEvidence.backUp(circuit);
-    if (energy == null) {
+    if (energy == null || circuit.backUp().combinationRatingA() != null) {
       return false;
     }
     Figure through =
@@ -83,6 +81,11 @@ final class BackUpRule {
     }
     if (!Comparator.atMost(through.value(), stands.value())) {
       return false;
+    }
+    if (circuit.stage() == Circuit.Stage.SIGN_OFF) {
+      d.missing(COMBINATION);
+      judgement.undetermined();
+      return true;
     }
     d.remark(NoteCode.BACKED_UP);
     judgement.compare("/device", through, Comparator.AT_MOST, stands);

@@ -13,6 +13,7 @@ import java.util.List;
 final class EnergyComparisons {
   private final List<Comparison> comparisons = new ArrayList<>(2);
   private boolean unknown;
+  private boolean contradicted;
 
   /** Compares the energy over a range of currents with a conductor's limit. */
   void add(
@@ -28,6 +29,7 @@ final class EnergyComparisons {
       d.remark(NoteCode.CURRENTS_CONTRADICT, least, greatest);
       d.missing(At.MAXIMUM_CURRENT);
       unknown = true;
+      contradicted = true;
       return;
     }
     LetThrough.Energy over = energy.over(open ? greatest : least, greatest);
@@ -40,6 +42,11 @@ final class EnergyComparisons {
   /** Something cannot be compared: nothing complies any more, but what fails fails. */
   void unknown() {
     unknown = true;
+  }
+
+  /** Whether a stated greatest current is below the least: nothing may be deemed by it. */
+  boolean contradicted() {
+    return contradicted;
   }
 
   private static Figure unbounded(Figure figure) {

@@ -45,6 +45,14 @@ class ContradictedCurrentsTest {
     open(found, "/supply/maximumFaultCurrentA");
   }
 
+  /** Nor is anything deemed by them: 435.1 speaks of a capacity that is not exceeded. */
+  @Test
+  void nothingIsDeemedByContradictoryCurrents() {
+    Finding found = at(500).finding(CheckName.LET_THROUGH_ENERGY);
+    assertTrue(remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+    open(found, "/supply/maximumFaultCurrentA");
+  }
+
   /** Without a stated loop, or a stated current, nothing contradicts. */
   @Test
   void whatIsNotStatedContradictsNothing() {
@@ -58,13 +66,7 @@ class ContradictedCurrentsTest {
   @ParameterizedTest
   @CsvSource({"49999, true", "50000, true", "50001, false"})
   void pairLetsThroughNoMoreThanTheDeviceStands(double energy, boolean holds) {
-    Finding found =
-        backed(energy)
-            .withJson(
-                "/device/letThrough",
-                "[{\"prospectiveCurrentA\": 1000, \"energyA2s\": 10000},"
-                    + " {\"prospectiveCurrentA\": 6000, \"energyA2s\": 50000}]")
-            .finding(CHECK);
+    Finding found = withMakersFigures(backed(energy)).with("/stage", "design").finding(CHECK);
     if (holds) {
       actual(energy, complies(found));
       limit(50000, found);
@@ -74,11 +76,35 @@ class ContradictedCurrentsTest {
     assertEquals(holds, remarks(found).contains(NoteCode.BACKED_UP));
   }
 
+  /** At sign-off nothing but the rating of the pair says up to which current that is declared. */
+  @Test
+  void pairNeedsItsRatingAtSignOff() {
+    Scenario unrated = withMakersFigures(backed(40000));
+    open(unrated.finding(CHECK), "/backUp/combinationRatingA");
+    limit(10000, complies(unrated.with("/backUp/combinationRatingA", 10000).finding(CHECK)));
+    limit(6000, fails(withMakersFigures(backed(50001)).finding(CHECK)));
+  }
+
+  /** Above its rating the pair is good for nothing, whatever it lets through up to there. */
+  @ParameterizedTest
+  @CsvSource({"sign-off", "design", "quotation"})
+  void pairIsGoodForNothingAboveItsRating(String stage) {
+    Scenario rated = withMakersFigures(backed(40000)).with("/backUp/combinationRatingA", 7999);
+    limit(6000, fails(rated.with("/stage", stage).finding(CHECK)));
+  }
+
   /** Without the maker's figure at Icn nothing says what the device stands. */
   @Test
   void makersFigureIsAskedFor() {
     Finding found = open(backed(1000).finding(CHECK), "/device/letThrough");
     assertTrue(wanted(found).contains(NoteCode.MAKER_DATA_NEEDED));
+  }
+
+  private static Scenario withMakersFigures(Scenario backed) {
+    return backed.withJson(
+        "/device/letThrough",
+        "[{\"prospectiveCurrentA\": 1000, \"energyA2s\": 10000},"
+            + " {\"prospectiveCurrentA\": 6000, \"energyA2s\": 50000}]");
   }
 
   private static Scenario backed(double energy) {
