@@ -9,8 +9,8 @@ import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.BreakingCapacity;
+import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.LetThrough;
-import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.quantity.Comparator;
@@ -49,10 +49,7 @@ final class CombinedDevice {
     }
     if (device instanceof Fuse fuse) {
       return switch (device.data().standard()) {
-        case "BS 88-3", "BS 1361" -> true;
-        case "BS 88-2" ->
-            "gG".equals(fuse.utilizationCategory())
-                || fuse.utilizationCategory() == null && d.allows(Allowance.TABLE_DEFAULTS);
+        case "BS 88-2", "BS 88-3", "BS 1361" -> Boolean.TRUE.equals(GeneralPurpose.of(fuse, d));
         default -> false;
       };
     }

@@ -74,16 +74,21 @@ public final class ConductorRating implements Check {
     return switch (coordination.rule()) {
       case RING, SPUR ->
           d.working().step(LEG, coordination.demanded(), rating.count(), rating.factors());
-      case OMITTED -> d.working().step(CARRIED, design, rating.count(), rating.factors());
-      case RATING ->
-          d.working()
-              .step(
-                  REQUIRED,
-                  rated,
-                  rating.count(),
-                  rating.factors(),
-                  deviceFactor(circuit, cable, d));
+      case OMITTED -> {
+        // The rating that In demands serves whatever the load; only where it lacks does Ib decide.
+        Figure whole = byDevice(circuit, cable, rated, rating, d);
+        yield Comparator.atMost(whole.value(), rating.tabulated().value())
+            ? whole
+            : d.working().step(CARRIED, design, rating.count(), rating.factors());
+      }
+      case RATING -> byDevice(circuit, cable, rated, rating, d);
     };
+  }
+
+  private static Figure byDevice(
+      Circuit circuit, Cable cable, Figure rated, CurrentRating rating, Dossier d) {
+    Figure factor = deviceFactor(circuit, cable, d);
+    return d.working().step(REQUIRED, rated, rating.count(), rating.factors(), factor);
   }
 
   /** Cc: by the device, and by the ground. */

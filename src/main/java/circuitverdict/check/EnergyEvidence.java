@@ -67,12 +67,17 @@ final class EnergyEvidence {
 
   /** A residual function breaks the earth fault within its own time, up to what it breaks. */
   static LetThrough withResidual(Circuit circuit, LetThrough energy, Figure least, Dossier d) {
-    ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    if (residual == null
-        || residual.data().residual().operatingCurrentA() == null
-        || !least.known()) {
-      return energy;
+    LetThrough all = energy;
+    for (ProtectiveDevice residual : ResidualTime.all(circuit)) {
+      if (residual.data().residual().operatingCurrentA() != null && least.known()) {
+        all = withResidual(residual, all, least, d);
+      }
     }
+    return all;
+  }
+
+  private static LetThrough withResidual(
+      ProtectiveDevice residual, LetThrough energy, Figure least, Dossier d) {
     Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
     Figure operating =
         d.given("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);

@@ -7,6 +7,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.Wiring;
+import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.NotJudged;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
@@ -35,9 +36,12 @@ public final class OverloadProtection implements Check {
       d.missing(At.DEVICE_ITSELF);
       return judgement.undetermined().conclude();
     }
-    if (!protectsAgainstOverload(device)) {
+    if (!protectsAgainstOverload(device, d)) {
       NotJudged.note(device, d);
       return judgement.undetermined().conclude();
+    }
+    if (device instanceof ProtectiveDevice.Fuse fuse && GeneralPurpose.noted(fuse, d) == null) {
+      judgement.undetermined();
     }
     LiveConductors live = Wiring.live(circuit, d);
     Figure design = DesignCurrent.of(circuit, live, d);
@@ -84,10 +88,10 @@ public final class OverloadProtection implements Check {
     }
   }
 
-  private static boolean protectsAgainstOverload(ProtectiveDevice device) {
+  private static boolean protectsAgainstOverload(ProtectiveDevice device, Dossier d) {
     if (device instanceof ProtectiveDevice.Fuse fuse) {
       // Motor fuses (aM, gM) do not protect against overload: 433.1.201 speaks of gG.
-      return fuse.utilizationCategory() == null || fuse.utilizationCategory().equals("gG");
+      return !Boolean.FALSE.equals(GeneralPurpose.of(fuse, d));
     }
     return device instanceof ProtectiveDevice.Breaker
         || device instanceof ProtectiveDevice.AdjustableBreaker;

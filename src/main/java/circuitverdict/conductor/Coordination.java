@@ -55,14 +55,26 @@ public record Coordination(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();
-    Coordination ruled =
-        RingRule.covers(circuit, rated, d)
-            ? byRing(circuit, cable, installed, d)
-            : byRating(circuit, cable, rated, installed, d);
+    Coordination ruled = ruled(circuit, cable, rated, installed, d);
     boolean omitted = Boolean.FALSE.equals(circuit.load().canOverload());
     return omitted && !Boolean.TRUE.equals(ruled.holds())
         ? new Coordination(design, installed, Rule.OMITTED, unknown(), unknown())
         : ruled;
+  }
+
+  /** The ring rule where it covers the circuit; a spur that carries In needs no guidance. */
+  private static Coordination ruled(
+      Circuit circuit, Cable cable, Figure rated, Figure installed, Dossier d) {
+    if (!RingRule.covers(circuit, rated, d)) {
+      return byRating(circuit, cable, rated, installed, d);
+    }
+    if (cable != circuit.cable()) {
+      Coordination whole = byRating(circuit, cable, rated, installed, d);
+      if (Boolean.TRUE.equals(whole.holds())) {
+        return whole;
+      }
+    }
+    return byRing(circuit, cable, installed, d);
   }
 
   private static Coordination byRing(Circuit circuit, Cable cable, Figure installed, Dossier d) {

@@ -85,7 +85,7 @@ public final class Wiring {
    */
   public static Figure ratedCsa(Cable cable, LiveConductors live, Dossier d) {
     Figure line = lineCsa(cable, d);
-    if (live == null || !live.neutral()) {
+    if (live == null || !live.neutral() || !line.known()) {
       return line;
     }
     Figure neutral = neutralCsa(cable, d);
@@ -94,7 +94,7 @@ public final class Wiring {
       d.missing(NoteCode.REDUCED_NEUTRAL, new Pointer(cable.place(), "neutralCsaMm2"));
       return Figure.unknown("S", Unit.SQUARE_MM);
     }
-    return neutral.known() && line.known() && !smaller ? line : neutral;
+    return neutral.known() && !smaller ? line : neutral;
   }
 
   /** Length of a cable, m; of a ring the whole loop. */

@@ -1,7 +1,6 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
-import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
@@ -25,7 +24,12 @@ final class FuseOperation {
     if (!rated.known()) {
       return OperatingCurrent.unknown();
     }
-    if (!generalPurpose(fuse, d)) {
+    Boolean general = GeneralPurpose.noted(fuse, d);
+    if (!Boolean.TRUE.equals(general)) {
+      if (general != null) {
+        d.missing(
+            NoteCode.DEVICE_NOT_JUDGED, new Pointer(fuse.data().place(), "utilizationCategory"));
+      }
       return OperatingCurrent.unknown();
     }
     Table table = d.edition().table("fuse-operating-currents");
@@ -49,22 +53,5 @@ final class FuseOperation {
       return null;
     }
     return d.edition().table("fuse-gates").at("greatest-0.1", rated.value());
-  }
-
-  /** The tables speak of gG fuses; motor types behave otherwise, and only BS 88-2 has them. */
-  private static boolean generalPurpose(Fuse fuse, Dossier d) {
-    Pointer at = new Pointer(fuse.data().place(), "utilizationCategory");
-    if (fuse.utilizationCategory() != null && !fuse.utilizationCategory().equals("gG")) {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, at);
-      return false;
-    }
-    if (fuse.utilizationCategory() == null && fuse.data().standard().equals("BS 88-2")) {
-      if (!d.allows(Allowance.TABLE_DEFAULTS)) {
-        d.missing(at);
-        return false;
-      }
-      d.assume(NoteCode.ASSUMED_GENERAL_PURPOSE, at);
-    }
-    return true;
   }
 }

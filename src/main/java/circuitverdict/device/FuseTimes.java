@@ -1,6 +1,7 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Value;
@@ -28,12 +29,9 @@ final class FuseTimes {
    * Whether its energy is bounded above its known points: a cartridge fuse of general purpose. A
    * rewireable fuse promises nothing there.
    */
-  static boolean boundedAbovePoints(Fuse fuse, boolean categoryMayBeAssumed) {
-    if (BS_88_2.equals(fuse.data().standard())) {
-      return "gG".equals(fuse.utilizationCategory())
-          || fuse.utilizationCategory() == null && categoryMayBeAssumed;
-    }
-    return !"BS 3036".equals(fuse.data().standard());
+  static boolean boundedAbovePoints(Fuse fuse, Dossier d) {
+    return !"BS 3036".equals(fuse.data().standard())
+        && Boolean.TRUE.equals(GeneralPurpose.noted(fuse, d));
   }
 
   static List<Point> points(Fuse fuse, double rated, Edition edition) {

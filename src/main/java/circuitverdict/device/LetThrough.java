@@ -3,7 +3,6 @@ package circuitverdict.device;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
-import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Pointer;
@@ -247,8 +246,7 @@ public final class LetThrough {
 
   private void addFuse(Fuse fuse, double capacity) {
     Double rated = fuse.data().ratedCurrentA();
-    boolean assumed = d.allows(Allowance.TABLE_DEFAULTS);
-    if (rated == null || !FuseTimes.boundedAbovePoints(fuse, assumed)) {
+    if (rated == null || !FuseTimes.boundedAbovePoints(fuse, d)) {
       return;
     }
     for (FuseTimes.Point point : FuseTimes.points(fuse, rated, d.edition())) {

@@ -16,6 +16,8 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Break times of residual current functions, and the greatest current they break (IEC 61008-1). */
 public final class ResidualTime {
@@ -41,10 +43,15 @@ public final class ResidualTime {
     return ownComplete || before == null ? own : before;
   }
 
+  /** Every residual function in the way of the earth fault, the circuit's own first. */
+  public static List<ProtectiveDevice> all(Circuit circuit) {
+    return Stream.of(circuit.device(), circuit.residualDevice()).filter(ResidualTime::has).toList();
+  }
+
   /**
    * The latest break time at a multiple of IΔn, s: of the greatest tabled multiple that the fault
    * reaches. Unknown below 1 and for adjustable delays, whose maker alone knows their latest time.
-   * A missing delay counts as S.
+   * A missing delay counts as S, of a breaker to IEC 60947-2 it is unknown.
    */
   public static Figure latest(ProtectiveDevice device, Figure multiple, Dossier d) {
     Residual residual = device.data().residual();
@@ -53,6 +60,10 @@ public final class ResidualTime {
             || residual.delay() == null && residual.delayS() != null;
     if (adjustable) {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer(device.data().place(), "residual"));
+      return Figure.unknown("tr", Unit.SECOND);
+    }
+    if (open(device)) {
+      d.missing(new Pointer(device.data().place() + "/residual", "delay"));
       return Figure.unknown("tr", Unit.SECOND);
     }
     String delay = residual.delay() == Residual.Delay.GENERAL ? "general" : "S";
@@ -70,6 +81,11 @@ public final class ResidualTime {
         : d.working().look(Figure.of("tr", best));
   }
 
+  /** Whether the delay may be an adjustable one: IEC 60947-2 knows such, the others do not. */
+  private static boolean open(ProtectiveDevice device) {
+    return device instanceof AdjustableBreaker && device.data().residual().delay() == null;
+  }
+
   /**
    * The least tabled multiple of IΔn at which the break time does not exceed a time in seconds;
    * unknown where none does, and for adjustable delays.
@@ -77,7 +93,7 @@ public final class ResidualTime {
   public static Figure leastMultipleWithin(ProtectiveDevice device, double timeS, Dossier d) {
     Residual.Delay delay = device.data().residual().delay();
     Figure least = Figure.unknown("mΔ", Unit.ONE);
-    if (delay == Residual.Delay.ADJUSTABLE) {
+    if (delay == Residual.Delay.ADJUSTABLE || open(device)) {
       return least;
     }
     String word = delay == Residual.Delay.GENERAL ? "general" : "S";

@@ -66,6 +66,11 @@ public final class Dossier {
     return (T) memo.value();
   }
 
+  /** A dossier of its own for trying what may not be used: nothing of it is taken over. */
+  public Dossier trial() {
+    return new Dossier(edition, allowance, working.fresh(), shared);
+  }
+
   private void adopt(Dossier inner) {
     for (int i = 0; i < adopted.size(); i++) {
       if (adopted.get(i) == inner) {

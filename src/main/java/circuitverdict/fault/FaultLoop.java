@@ -10,6 +10,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 
@@ -60,6 +61,7 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
     Figure reactance =
         d.given(
             Kind.EARTH.reactance, circuit.supply().loopReactanceOhm(), Unit.OHM, At.LOOP_REACTANCE);
+    agree(supply, reactance, At.LOOP, d);
     return of(Kind.EARTH, supply, reactance, LoopPart.earth(circuit, live, d), d);
   }
 
@@ -74,7 +76,17 @@ public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impe
     Figure reactance =
         d.given(
             Kind.NEUTRAL.reactance, circuit.supply().lineToNeutralLoopReactanceOhm(), Unit.OHM, at);
+    agree(supply, reactance, At.NEUTRAL_LOOP, d);
     return of(Kind.NEUTRAL, supply, reactance, LoopPart.neutral(circuit, d), d);
+  }
+
+  /** A stated reactance may exceed the impedance that stands in: then that must be stated too. */
+  private static void agree(Figure impedance, Figure reactance, Pointer at, Dossier d) {
+    if (impedance.known()
+        && reactance.known()
+        && !Comparator.atMost(reactance.value(), impedance.value())) {
+      d.missing(at);
+    }
   }
 
   private static FaultLoop of(

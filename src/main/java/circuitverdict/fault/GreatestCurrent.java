@@ -54,8 +54,10 @@ public final class GreatestCurrent {
   }
 
   private static Figure threePhase(Supply supply, FaultCurrents stated, Dossier d) {
-    if (stated.threePhaseA() != null) {
-      // Near a transformer an earth fault can exceed the three-phase one: what is stated counts.
+    // Near a transformer an earth fault can exceed the three-phase one: at sign-off one of it and
+    // the greatest of any kind must say that it does not.
+    boolean open = stated.lineToEarthA() == null && !d.allows(Allowance.TABLE_DEFAULTS);
+    if (stated.threePhaseA() != null && !open) {
       boolean earthGreater =
           stated.lineToEarthA() != null && stated.lineToEarthA() > stated.threePhaseA();
       return earthGreater

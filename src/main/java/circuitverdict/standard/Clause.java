@@ -12,6 +12,7 @@ public enum Clause {
   CONDITIONAL_RATING("conditional-rating"),
   DISCONNECTION_TIMES("disconnection-times"),
   DISCONNECTION_TT("disconnection-tt"),
+  DISCONNECTION_TT_OVERCURRENT("disconnection-tt-overcurrent"),
   EARTHING("earthing"),
   EARTHING_TT("earthing-tt"),
   INSPECTION("inspection"),

@@ -147,7 +147,7 @@ class EarthFaultDisconnectionTest {
 
   /** TN: 411.4.4; TT by an overcurrent device: 411.5.4 names the same loop within 0.2 s. */
   @ParameterizedTest
-  @CsvSource({"TN-S, 411.4.4", "TN-C-S, 411.4.4", "TT, 411.5.3"})
+  @CsvSource({"TN-S, 411.4.4", "TN-C-S, 411.4.4", "TT, 411.5.4"})
   void clauseFollowsTheEarthing(String earthing, String clause) {
     Finding found = loop(0.5).with("/supply/earthing", earthing).finding(CHECK);
     assertTrue(clauses(complies(found)).contains(clause));

@@ -1,6 +1,7 @@
 package circuitverdict.check;
 
 import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -60,11 +61,27 @@ class OverloadProtectionTest {
         inLoft()
             .with("/device/standard", standard)
             .with("/device/ratedCurrentA", 32)
+            .with("/device/utilizationCategory", "gG")
             .without("/device/characteristic")
             .finding(CHECK);
     complies(found);
     assertEquals(2, found.comparisons().size());
     assertTrue(clauses(found).contains("433.1.201"));
+  }
+
+  /** Only BS 88-2 has motor fuses: there the category is needed, and for a design listed. */
+  @ParameterizedTest
+  @CsvSource({"BS 88-2, true", "BS 88-3, false", "BS 1361, false"})
+  void categoryOfAFuseIsNeededWhereThereAreOthers(String standard, boolean needed) {
+    Scenario fused = fuse(standard).with("/device/ratedCurrentA", 32);
+    Scenario unsaid = fused.without("/device/utilizationCategory");
+    if (needed) {
+      open(unsaid.finding(CHECK), "/device/utilizationCategory");
+    } else {
+      complies(unsaid.finding(CHECK));
+    }
+    Finding design = complies(unsaid.with("/stage", "design").finding(CHECK));
+    assertEquals(needed, assumptions(design).contains(NoteCode.ASSUMED_GENERAL_PURPOSE));
   }
 
   /** BS 1362 is not named: 1.9·13 = 24.7 A ≤ 1.45·Iz needs Iz ≥ 17.04 A (Table 4D5). */

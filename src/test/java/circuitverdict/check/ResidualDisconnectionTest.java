@@ -174,6 +174,52 @@ class ResidualDisconnectionTest {
     assertEquals("/residualDevice", found.comparisons().get(1).subject());
   }
 
+  /** Of two in a row one suffices: 150 Ω·0.5 A is 75 V, 150 Ω·0.1 A is 15 V. */
+  @Test
+  void oneOfTwoInARowSuffices() {
+    Scenario two =
+        tt(0.5)
+            .with("/supply/loopImpedanceOhm", 151)
+            .with("/supply/earthElectrodeResistanceOhm", 150);
+    fails(two.finding(CHECK));
+    Finding found =
+        complies(
+            two.withJson(
+                    "/residualDevice",
+                    "{\"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 63,"
+                        + " \"residual\": {\"operatingCurrentA\": 0.1, \"delay\": \"general\"}}")
+                .finding(CHECK));
+    assertEquals(500, found.comparisons().get(0).limit().value(), 1e-9);
+    assertEquals("/residualDevice", found.comparisons().get(1).subject());
+  }
+
+  /** 411.5.4: in TT the overcurrent device may do it, and no residual one takes that away. */
+  @Test
+  void overcurrentPairServesInTtWhereTheResidualOneIsOpen() {
+    Scenario open = tn(0.5).with("/supply/earthing", "TT");
+    Finding found = complies(open.without("/device/residual/operatingCurrentA").finding(CHECK));
+    limit(1.365625, found);
+    assertTrue(remarks(found).contains(NoteCode.OVERCURRENT_GOVERNS));
+    assertTrue(clauses(found).contains("411.5.4"));
+    open(
+        open.with("/supply/loopImpedanceOhm", 2)
+            .without("/device/residual/operatingCurrentA")
+            .finding(CHECK),
+        "/device/residual/operatingCurrentA");
+  }
+
+  /** IEC 60947-2 knows adjustable delays: one that is not stated has no latest time. */
+  @Test
+  void delayOfAnAdjustableBreakerIsAskedFor() {
+    Scenario breaker =
+        tt(0.3)
+            .with("/device/standard", "IEC 60947-2")
+            .with("/device/settings/longTimeA", 32)
+            .with("/device/settings/instantaneousA", 320);
+    complies(breaker.with("/device/residual/delay", "general").finding(CHECK));
+    open(breaker.without("/device/residual/delay").finding(CHECK), "/device/residual/delay");
+  }
+
   /** Its own function comes first. */
   @Test
   void ownResidualFunctionComesFirst() {

@@ -116,8 +116,15 @@ class WiringTest {
     assertFalse(Wiring.ratedCsa(cable(cable), FOUR_WIRE, d).known());
     assertTrue(missing(d, "/cable/neutralCsaMm2"));
     assertFalse(d.missing().stream().anyMatch(n -> n.code() == NoteCode.REDUCED_NEUTRAL));
+  }
+
+  /** The neutral's size says nothing of a line that may be smaller. */
+  @Test
+  void unknownLineLeavesTheRatingOpenWhateverTheNeutral() {
     Scenario line = multicore(4).without("/cable/lineCsaMm2");
-    assertEquals(4, Wiring.ratedCsa(cable(line), SINGLE, dossier(line)).value());
+    Dossier d = dossier(line);
+    assertFalse(Wiring.ratedCsa(cable(line), SINGLE, d).known());
+    assertTrue(missing(d, "/cable/lineCsaMm2"));
   }
 
   /** Flat twin: the usual protective core beside the line (BS 6004), in a design, listed. */

@@ -61,6 +61,24 @@ class GreatestCurrentTest {
             .anyMatch(note -> note.code() == NoteCode.ASSUMED_THREE_PHASE_CURRENT));
   }
 
+  /** Near a transformer an earth fault can exceed it: at sign-off something must say whether. */
+  @ParameterizedTest
+  @CsvSource({
+    "design, , , 3000",
+    "design, , 4000, 3000",
+    "sign-off, , , NaN",
+    "sign-off, , 4000, 4000",
+    "sign-off, 2000, , 3000",
+    "sign-off, 3500, 4000, 3500"
+  })
+  void threePhaseCurrentStandsBesideTheEarthFaults(
+      String stage, Double earth, Double any, double current) {
+    Scenario supply = stated(null, earth, 3000.0, any).with("/stage", stage);
+    Dossier d = dossier(supply);
+    assertEquals(current, ofWay(supply, 3, 3, d));
+    assertEquals(Double.isNaN(current), missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
   @Test
   void greatestOfAnyKindIsBetterThanTwice() {
     Scenario supply = stated(1500.0, null, null, 2500.0).with("/stage", "design");

@@ -16,6 +16,24 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class LoopReactanceTest {
 
+  /** 0.4 Ω of reactance in a typical TN-C-S loop of 0.35 Ω: then the loop must be stated. */
+  @ParameterizedTest
+  @CsvSource({"0.35, false", "0.4, true"})
+  void reactanceAboveATypicalLoopAsksForTheLoop(double reactance, boolean asked) {
+    Scenario quoted =
+        Scenario.oven()
+            .with("/stage", "quotation")
+            .with("/supply/loopReactanceOhm", reactance)
+            .without("/supply/loopImpedanceOhm");
+    Dossier d = dossier(quoted);
+    LiveConductors live = new LiveConductors(1, true);
+    boolean known = FaultLoop.earth(quoted.circuit(), live, d).impedance().known();
+    assertEquals(!asked, known);
+    assertEquals(
+        asked,
+        d.missing().stream().anyMatch(n -> n.pointer().text().equals("/supply/loopImpedanceOhm")));
+  }
+
   /** Mineral and flexible cables lie as one; single cores may lie apart and are asked for. */
   @ParameterizedTest
   @CsvSource({

@@ -47,6 +47,41 @@ final class ContradictoryRequests {
               "two lines of a single phase",
               "{\"liveConductors\": [\"L1\", \"L2\"]}",
               "/liveConductors"),
+          new Contradiction(
+              "a line that nothing returns from",
+              "{\"liveConductors\": [\"L1\"]}",
+              "/liveConductors"),
+          new Contradiction(
+              "an electrode above its loop",
+              "{\"supply\": {\"earthing\": \"TT\", \"loopImpedanceOhm\": 80,"
+                  + " \"earthElectrodeResistanceOhm\": 81}}",
+              "/supply/earthElectrodeResistanceOhm"),
+          new Contradiction(
+              "a voltage drop up to the origin",
+              "{\"supply\": {\"point\": \"origin\", \"voltageDropPercent\": 0.5}}",
+              "/supply/voltageDropPercent"),
+          new Contradiction(
+              "no load at all", "{\"load\": {\"diversityFactor\": 0}}", "/load/diversityFactor"),
+          new Contradiction(
+              "a setting above the rating",
+              "{\"device\": {\"settings\": {\"longTimeA\": 33}}}",
+              "/device/settings/longTimeA"),
+          new Contradiction(
+              "an instantaneous release stated twice",
+              "{\"device\": {\"settings\": {\"instantaneousA\": 320},"
+                  + " \"magneticMultiples\": {\"upper\": 10}}}",
+              "/device/magneticMultiples/upper"),
+          // IEC 61009-1: general type and type S (from memory)
+          new Contradiction(
+              "an adjustable delay of a household device",
+              "{\"device\": {\"standard\": \"IEC 61009-1\","
+                  + " \"residual\": {\"operatingCurrentA\": 0.03, \"delay\": \"adjustable\"}}}",
+              "/device/residual/delay"),
+          new Contradiction(
+              "a set delay of a household device",
+              "{\"residualDevice\": {\"standard\": \"IEC 61008-1\","
+                  + " \"residual\": {\"operatingCurrentA\": 0.03, \"delayS\": 0.1}}}",
+              "/residualDevice/residual/delayS"),
           new Contradiction("a current twice", POINTS, "/device/letThrough/1"),
           new Contradiction(
               "a service capacity above the breaking capacity",

@@ -18,6 +18,9 @@ public final class Contradictions {
   /** Nominal voltage of public supplies, V: a fact of the contract, checked before any edition. */
   private static final double PUBLIC_VOLTAGE_V = 230;
 
+  /** Their standards know a general type and type S only. */
+  private static final Set<String> HOUSEHOLD_RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
+
   private final JsonNode body;
   private final List<Fault> faults = new ArrayList<>();
 
@@ -107,12 +110,16 @@ public final class Contradictions {
     }
     JsonNode phases = body.at("/supply/phases");
     long count = seen.stream().filter(name -> name.startsWith("L")).count();
+    if (count == 1 && seen.size() == 1) {
+      add("/liveConductors", "A single line has a neutral or another line to return by.");
+    }
     if (phases.isNumber() && phases.intValue() == 1 && count > 1) {
       add("/liveConductors", "A single-phase supply has one line conductor.");
     }
   }
 
   private void device(String pointer) {
+    releases(pointer);
     atMost(
         pointer + "/serviceBreakingCapacityA",
         pointer + "/breakingCapacityA",
@@ -131,6 +138,26 @@ public final class Contradictions {
       if (!currents.add(points.get(i).path("prospectiveCurrentA").doubleValue())) {
         add(pointer + "/letThrough/" + i, "Two points stand at the same prospective current.");
       }
+    }
+  }
+
+  private void releases(String pointer) {
+    JsonNode device = body.at(pointer);
+    if (device.at("/settings/instantaneousA").isNumber()
+        && device.at("/magneticMultiples/upper").isNumber()) {
+      add(
+          pointer + "/magneticMultiples/upper",
+          "The instantaneous release is stated twice: by its setting and by its limits.");
+    }
+    if (!HOUSEHOLD_RESIDUAL.contains(device.path("standard").asText(""))) {
+      return;
+    }
+    boolean adjustable = "adjustable".equals(device.at("/residual/delay").textValue());
+    boolean set = device.at("/residual/delayS").isNumber();
+    if (adjustable || set) {
+      add(
+          pointer + "/residual/" + (adjustable ? "delay" : "delayS"),
+          "Residual functions to this standard are general or S, never adjustable.");
     }
   }
 

@@ -1,0 +1,72 @@
+package circuitverdict.property;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** Inputs whose absence says something at sign-off too, by the engineering basis. */
+final class Exceptions {
+  private Exceptions() {}
+
+  /** Structure is taken as described: what is not named is not there (principle 2). */
+  static boolean structure(String pointer) {
+    return pointer.equals("/edition")
+        || pointer.equals("/stage")
+        || pointer.startsWith("/furtherCables")
+        || pointer.equals("/cable/parallelCables")
+        || pointer.endsWith("/insulationLengthM")
+        || pointer.startsWith("/liveConductors/")
+        || pointer.startsWith("/premises/locations/")
+        || pointer.equals("/load/count")
+        || pointer.equals("/load/protectiveConductorCurrentA");
+  }
+
+  /** Where absence is a statement of another kind. */
+  static boolean named(String pointer, ObjectNode body) {
+    return defaultCurrent(pointer, body)
+        || ownFigure(pointer)
+        || loadItself(pointer)
+        || charging(pointer, body)
+        || standingCurrent(pointer, body)
+        || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
+  }
+
+  /** The one default: Ib is In for ring and socket circuits (principle 2). */
+  private static boolean defaultCurrent(String pointer, ObjectNode body) {
+    boolean sockets =
+        "socket-outlets".equals(Bodies.text(body, "/load/kind"))
+            || "ring".equals(Bodies.text(body, "/cable/arrangement"));
+    return sockets && pointer.startsWith("/load");
+  }
+
+  /**
+   * 543.7 is owed where a standing current is stated (section 5), and falls with the whole load.
+   */
+  private static boolean standingCurrent(String pointer, ObjectNode body) {
+    return pointer.equals("/load") && body.at("/load/protectiveConductorCurrentA").isNumber();
+  }
+
+  /** A figure of the caller's own stands in place of a table's, which counts again without it. */
+  private static boolean ownFigure(String pointer) {
+    return pointer.endsWith("/lineResistanceOhmPerKm")
+        || pointer.endsWith("/protectiveResistanceOhmPerKm")
+        || pointer.endsWith("/armourResistanceOhmPerKm");
+  }
+
+  /**
+   * Of charging points a stated current stands in place of that which their ratings give; and where
+   * nothing says that they are such, their power counts, which is rounded up.
+   */
+  private static boolean charging(String pointer, ObjectNode body) {
+    boolean charging = "vehicle-charging".equals(Bodies.text(body, "/load/kind"));
+    boolean rated = body.at("/load/ratedCurrentA").isNumber();
+    boolean powered = body.at("/load/ratedPowerW").isNumber();
+    return charging
+        && (pointer.equals("/load/designCurrentA") && rated
+            || pointer.equals("/load/kind") && powered);
+  }
+
+  /** What makes a load draw more than its rated power at its voltage is part of what it is. */
+  private static boolean loadItself(String pointer) {
+    return pointer.equals("/load/efficiencyPercent")
+        || pointer.equals("/load/thirdHarmonicPercent");
+  }
+}
