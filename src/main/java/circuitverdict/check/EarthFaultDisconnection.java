@@ -12,6 +12,9 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.standard.Clause;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 
 /**
  * Automatic disconnection of an earth fault (411.3.2, 411.4.4, 411.5.3, 411.5.4): by the
@@ -45,36 +48,61 @@ public final class EarthFaultDisconnection implements Check {
     boolean proves = !overcurrent.guided() || !Judgement.proofWanted(circuit);
     boolean holds = overcurrent.holds() && proves;
     boolean settled = residual == null || earthing.tn() && holds;
-    ProtectiveDevice serving = settled ? null : serving(circuit, live, loop, time, d);
-    if (settled || serving == null && holds) {
+    Way way = settled ? null : best(circuit, residual, live, time, d);
+    boolean serves = way != null && way.verdict() == Verdict.COMPLIES;
+    boolean other = way != null && way.verdict() == Verdict.DOES_NOT_COMPLY;
+    if (settled || !serves && holds || other && open(circuit, live, time, d)) {
       judgement.by(
           earthing.tn() ? Clause.AUTOMATIC_DISCONNECTION : Clause.DISCONNECTION_TT_OVERCURRENT);
-      if (residual != null) {
+      if (residual != null && holds) {
         d.remark(NoteCode.OVERCURRENT_GOVERNS);
       }
       overcurrent.judge(judgement);
       return judgement.conclude();
     }
     judgement.by(earthing.tn() ? Clause.EARTHING : Clause.DISCONNECTION_TT);
-    if (earthing.tn() && serving != null && loop.impedance().known()) {
+    if (earthing.tn() && serves && loop.impedance().known()) {
       d.remark(NoteCode.RESIDUAL_GOVERNS);
     }
-    ProtectiveDevice judged = serving == null ? residual : serving;
-    new ResidualDisconnection(circuit, judged, live, loop, time, d).judge(judgement);
+    new ResidualDisconnection(circuit, way.device(), live, loop, time, d).judge(judgement);
     return judgement.conclude();
   }
 
-  /** The first residual function that disconnects by itself; null where none does. */
-  private ProtectiveDevice serving(
-      Circuit circuit, LiveConductors live, FaultLoop loop, DisconnectionTime time, Dossier d) {
-    for (ProtectiveDevice each : ResidualTime.all(circuit)) {
+  /** A residual function and what it would make of the check by itself. */
+  private record Way(ProtectiveDevice device, Verdict verdict) {}
+
+  /** The residual function that disconnects by itself, else one that may, else one that fails. */
+  private Way best(
+      Circuit circuit,
+      ProtectiveDevice preferred,
+      LiveConductors live,
+      DisconnectionTime time,
+      Dossier d) {
+    Way best = null;
+    Set<ProtectiveDevice> ways = new LinkedHashSet<>(List.of(preferred));
+    ways.addAll(ResidualTime.all(circuit));
+    for (ProtectiveDevice each : ways) {
       Dossier trial = d.trial();
       Judgement judgement = new Judgement(name(), circuit, trial, "/cable");
-      new ResidualDisconnection(circuit, each, live, loop, time, trial).judge(judgement);
-      if (judgement.conclude().verdict() == Verdict.COMPLIES) {
-        return each;
-      }
+      FaultLoop same = FaultLoop.earth(circuit, live, trial);
+      new ResidualDisconnection(circuit, each, live, same, time, trial).judge(judgement);
+      Way way = new Way(each, judgement.conclude().verdict());
+      boolean better =
+          best == null
+              || way.verdict() == Verdict.COMPLIES && best.verdict() != Verdict.COMPLIES
+              || way.verdict() == Verdict.NOT_DETERMINED
+                  && best.verdict() == Verdict.DOES_NOT_COMPLY;
+      best = better ? way : best;
     }
-    return null;
+    return best;
+  }
+
+  /** Whether what is not known may yet let the overcurrent device disconnect. */
+  private boolean open(Circuit circuit, LiveConductors live, DisconnectionTime time, Dossier d) {
+    Dossier trial = d.trial();
+    Judgement judgement = new Judgement(name(), circuit, trial, "/cable");
+    FaultLoop same = FaultLoop.earth(circuit, live, trial);
+    new OvercurrentDisconnection(circuit, same, time, trial).judge(judgement);
+    return judgement.conclude().verdict() == Verdict.NOT_DETERMINED;
   }
 }

@@ -1,16 +1,19 @@
 package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.device.OperatingCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 
 /**
  * Disconnection by the overcurrent device: Zs ≤ Cmin·Uo/Ia (411.4.4, 411.5.4). Where the connection
@@ -82,6 +85,13 @@ final class OvercurrentDisconnection {
     compare(judgement, actual, mildest);
   }
 
+  /** The electrode of a TT installation, which its loop cannot do without. */
+  private Figure electrode() {
+    Double electrode = circuit.supply().earthElectrodeResistanceOhm();
+    boolean within = !circuit.supply().earthing().tn();
+    return d.given("Re", within ? electrode : null, Unit.OHM, At.ELECTRODE);
+  }
+
   private void compare(Judgement judgement, Figure actual, LoopLimit limit) {
     Verdict verdict =
         judgement.compare("/cable", actual, Comparator.AT_MOST, limit.impedance(), limit.printed());
@@ -90,8 +100,16 @@ final class OvercurrentDisconnection {
         && Comparator.atMost(actual.value(), limit.printed().number())) {
       d.remark(NoteCode.PRINTED_VALUE_ADMITS);
     }
+    if (!limit.impedance().known() && !(circuit.device() instanceof AdjustableBreaker)) {
+      // Whatever its curve, it carries its rated current for ever.
+      Pointer at = new Pointer("/device", "ratedCurrentA");
+      Double rated = circuit.device().data().ratedCurrentA();
+      Figure carried = d.given("In", rated, Unit.AMPERE, at);
+      judgement.atBest("/cable", loop.leastCurrent(circuit, d), Comparator.AT_LEAST, carried);
+    }
     if (!actual.known()) {
       judgement.atBest("/supply", loop.supply(), Comparator.AT_MOST, limit.impedance());
+      judgement.atBest("/supply", electrode(), Comparator.AT_MOST, limit.impedance());
     }
   }
 }

@@ -104,6 +104,12 @@ final class ResidualDisconnection {
       d.missing(new Pointer(device.data().place(), "breakingCapacityA"));
     }
     Figure greatest = GreatestCurrent.toEarth(circuit, d);
+    if (ResidualTime.breaksAtLeast(device)
+        && !Comparator.AT_MOST.holds(greatest.value(), breaks.value())) {
+      d.missing(new Pointer(device.data().place(), "residualMakingBreakingA"));
+      judgement.open(device.data().place(), greatest, Comparator.AT_MOST, breaks);
+      return;
+    }
     judgement.compare(device.data().place(), greatest, Comparator.AT_MOST, breaks);
   }
 

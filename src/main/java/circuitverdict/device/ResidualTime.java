@@ -129,4 +129,9 @@ public final class ResidualTime {
     }
     return Figure.unknown("IΔm", Unit.AMPERE);
   }
+
+  /** Whether what it breaks is the standard's least, which its maker's own figure may exceed. */
+  public static boolean breaksAtLeast(ProtectiveDevice device) {
+    return device instanceof Rccb rccb && rccb.makingBreakingA() == null;
+  }
 }

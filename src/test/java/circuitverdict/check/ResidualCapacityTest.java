@@ -48,11 +48,10 @@ class ResidualCapacityTest {
   void leastOfTheStandardServesUnlessStated() {
     Finding found = complies(rccb().finding(CHECK));
     assertEquals(500, found.comparisons().get(2).limit().value());
-    fails(
-        rccb()
-            .with("/device/characteristic", "C")
-            .with("/device/ratedCurrentA", 63)
-            .finding(CHECK));
+    Scenario greater = rccb().with("/device/characteristic", "C").with("/device/ratedCurrentA", 63);
+    open(greater.finding(CHECK), "/residualDevice/residualMakingBreakingA");
+    fails(greater.with("/residualDevice/residualMakingBreakingA", 500).finding(CHECK));
+    complies(greater.with("/residualDevice/residualMakingBreakingA", 630).finding(CHECK));
   }
 
   /** An RCBO breaks up to its Icn, which must be stated. */
