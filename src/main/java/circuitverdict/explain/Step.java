@@ -23,6 +23,14 @@ public record Step(Figure result, Formula formula, Comparator comparator, List<F
     return new Step(actual, null, comparator, List.of(actual, limit));
   }
 
+  /** Whether it says what another says; what differs most is looked at first. */
+  boolean same(Step other) {
+    return this == other
+        || formula == other.formula
+            && Double.compare(result.value(), other.result.value()) == 0
+            && equals(other);
+  }
+
   /** The formula as shown. */
   public String formulaText() {
     if (comparator != null) {

@@ -48,9 +48,12 @@ public final class Working {
 
   /** What two comparisons need is worked out twice and told once. */
   private void add(Step step) {
-    if (!steps.contains(step)) {
-      steps.add(step);
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).same(step)) {
+        return;
+      }
     }
+    steps.add(step);
   }
 
   /** Another working that keeps as much as this one. */
@@ -61,7 +64,9 @@ public final class Working {
   /** Takes over the steps of another working. */
   void adopt(Working other) {
     if (steps != null && other != this) {
-      other.steps.forEach(this::add);
+      for (int i = 0; i < other.steps.size(); i++) {
+        add(other.steps.get(i));
+      }
     }
   }
 

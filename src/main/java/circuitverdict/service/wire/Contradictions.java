@@ -1,6 +1,7 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.service.edge.Fault;
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -21,6 +22,59 @@ public final class Contradictions {
   /** Their standards know a general type and type S only. */
   private static final Set<String> HOUSEHOLD_RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
 
+  /** Of two members of one object the first cannot exceed the second. */
+  private record AtMost(JsonPointer smaller, JsonPointer greater, String detail) {
+    static AtMost of(String smaller, String greater, String detail) {
+      return new AtMost(JsonPointer.compile(smaller), JsonPointer.compile(greater), detail);
+    }
+  }
+
+  private static final List<AtMost> IN_SUPPLY =
+      List.of(
+          AtMost.of(
+              "/originLoopImpedanceOhm",
+              "/loopImpedanceOhm",
+              "The loop impedance at the origin cannot exceed that at the board."),
+          AtMost.of(
+              "/loopReactanceOhm", "/loopImpedanceOhm", "A reactance cannot exceed its impedance."),
+          AtMost.of(
+              "/lineToNeutralLoopReactanceOhm",
+              "/lineToNeutralLoopImpedanceOhm",
+              "A reactance cannot exceed its impedance."),
+          ofOneKind("threePhase"),
+          ofOneKind("twoPhase"),
+          ofOneKind("lineToNeutral"),
+          ofOneKind("lineToEarth"));
+
+  private static final List<AtMost> IN_TT_SUPPLY =
+      List.of(
+          AtMost.of(
+              "/earthElectrodeResistanceOhm",
+              "/loopImpedanceOhm",
+              "The electrode is part of the earth fault loop and cannot exceed it."));
+
+  private static final List<AtMost> IN_DEVICE =
+      List.of(
+          AtMost.of(
+              "/serviceBreakingCapacityA",
+              "/breakingCapacityA",
+              "The service capacity cannot exceed the breaking capacity."),
+          AtMost.of(
+              "/magneticMultiples/lower",
+              "/magneticMultiples/upper",
+              "The lower magnetic limit cannot exceed the upper one."),
+          AtMost.of(
+              "/settings/longTimeA",
+              "/ratedCurrentA",
+              "The setting Ir cannot exceed the rated current."));
+
+  private static AtMost ofOneKind(String kind) {
+    return AtMost.of(
+        "/faultCurrents/" + kind + "/maximumA",
+        "/maximumFaultCurrentA",
+        "The greatest fault current of any kind cannot be less than that of one kind.");
+  }
+
   private final JsonNode body;
   private final List<Fault> faults = new ArrayList<>();
 
@@ -34,12 +88,12 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
-    if (body.at("/load/diversityFactor").isNumber()
-        && body.at("/load/diversityFactor").doubleValue() == 0) {
+    JsonNode diversity = body.path("load").path("diversityFactor");
+    if (diversity.isNumber() && diversity.doubleValue() == 0) {
       found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
     }
     for (String device : new String[] {"device", "residualDevice", "upstreamDevice"}) {
-      found.device("/" + device);
+      found.device(body.path(device), "/" + device);
     }
     return found.faults;
   }
@@ -47,7 +101,7 @@ public final class Contradictions {
   /** Every contradiction of a single device. */
   public static List<Fault> ofDevice(JsonNode body, String pointer) {
     Contradictions found = new Contradictions(body);
-    found.device(pointer);
+    found.device(body.at(pointer), pointer);
     return found.faults;
   }
 
@@ -59,36 +113,17 @@ public final class Contradictions {
   }
 
   private void supply() {
-    atMost(
-        "/supply/originLoopImpedanceOhm",
-        "/supply/loopImpedanceOhm",
-        "The loop impedance at the origin cannot exceed that at the board.");
-    atMost(
-        "/supply/loopReactanceOhm",
-        "/supply/loopImpedanceOhm",
-        "A reactance cannot exceed its impedance.");
-    atMost(
-        "/supply/lineToNeutralLoopReactanceOhm",
-        "/supply/lineToNeutralLoopImpedanceOhm",
-        "A reactance cannot exceed its impedance.");
-    if ("TT".equals(body.at("/supply/earthing").textValue())) {
-      atMost(
-          "/supply/earthElectrodeResistanceOhm",
-          "/supply/loopImpedanceOhm",
-          "The electrode is part of the earth fault loop and cannot exceed it.");
+    JsonNode supply = body.path("supply");
+    held(IN_SUPPLY, supply, "/supply");
+    if ("TT".equals(supply.path("earthing").textValue())) {
+      held(IN_TT_SUPPLY, supply, "/supply");
     }
-    boolean origin = "origin".equals(body.at("/supply/point").textValue());
-    if (origin && body.at("/supply/voltageDropPercent").doubleValue() > 0) {
+    boolean origin = "origin".equals(supply.path("point").textValue());
+    if (origin && supply.path("voltageDropPercent").doubleValue() > 0) {
       add("/supply/voltageDropPercent", "Voltage drop is counted from the origin: there it is 0.");
     }
-    for (String kind : new String[] {"threePhase", "twoPhase", "lineToNeutral", "lineToEarth"}) {
-      atMost(
-          "/supply/faultCurrents/" + kind + "/maximumA",
-          "/supply/maximumFaultCurrentA",
-          "The greatest fault current of any kind cannot be less than that of one kind.");
-    }
-    JsonNode voltage = body.at("/supply/lineToEarthVoltageV");
-    boolean isPublic = "public".equals(body.at("/supply/ownership").textValue());
+    JsonNode voltage = supply.path("lineToEarthVoltageV");
+    boolean isPublic = "public".equals(supply.path("ownership").textValue());
     if (isPublic && voltage.isNumber() && voltage.doubleValue() != PUBLIC_VOLTAGE_V) {
       add(
           "/supply/lineToEarthVoltageV",
@@ -108,7 +143,7 @@ public final class Contradictions {
     if (live.isArray() && !lines) {
       add("/liveConductors", "A circuit has at least one line conductor.");
     }
-    JsonNode phases = body.at("/supply/phases");
+    JsonNode phases = body.path("supply").path("phases");
     long count = seen.stream().filter(name -> name.startsWith("L")).count();
     if (count == 1 && seen.size() == 1) {
       add("/liveConductors", "A single line has a neutral or another line to return by.");
@@ -118,22 +153,11 @@ public final class Contradictions {
     }
   }
 
-  private void device(String pointer) {
-    releases(pointer);
-    atMost(
-        pointer + "/serviceBreakingCapacityA",
-        pointer + "/breakingCapacityA",
-        "The service capacity cannot exceed the breaking capacity.");
-    atMost(
-        pointer + "/magneticMultiples/lower",
-        pointer + "/magneticMultiples/upper",
-        "The lower magnetic limit cannot exceed the upper one.");
-    atMost(
-        pointer + "/settings/longTimeA",
-        pointer + "/ratedCurrentA",
-        "The setting Ir cannot exceed the rated current.");
+  private void device(JsonNode device, String pointer) {
+    releases(device, pointer);
+    held(IN_DEVICE, device, pointer);
     Set<Double> currents = new HashSet<>();
-    JsonNode points = body.at(pointer + "/letThrough");
+    JsonNode points = device.path("letThrough");
     for (int i = 0; i < points.size(); i++) {
       if (!currents.add(points.get(i).path("prospectiveCurrentA").doubleValue())) {
         add(pointer + "/letThrough/" + i, "Two points stand at the same prospective current.");
@@ -141,10 +165,9 @@ public final class Contradictions {
     }
   }
 
-  private void releases(String pointer) {
-    JsonNode device = body.at(pointer);
-    if (device.at("/settings/instantaneousA").isNumber()
-        && device.at("/magneticMultiples/upper").isNumber()) {
+  private void releases(JsonNode device, String pointer) {
+    if (device.path("settings").path("instantaneousA").isNumber()
+        && device.path("magneticMultiples").path("upper").isNumber()) {
       add(
           pointer + "/magneticMultiples/upper",
           "The instantaneous release is stated twice: by its setting and by its limits.");
@@ -152,8 +175,9 @@ public final class Contradictions {
     if (!HOUSEHOLD_RESIDUAL.contains(device.path("standard").asText(""))) {
       return;
     }
-    boolean adjustable = "adjustable".equals(device.at("/residual/delay").textValue());
-    boolean set = device.at("/residual/delayS").isNumber();
+    JsonNode residual = device.path("residual");
+    boolean adjustable = "adjustable".equals(residual.path("delay").textValue());
+    boolean set = residual.path("delayS").isNumber();
     if (adjustable || set) {
       add(
           pointer + "/residual/" + (adjustable ? "delay" : "delayS"),
@@ -161,11 +185,14 @@ public final class Contradictions {
     }
   }
 
-  private void atMost(String smaller, String greater, String detail) {
-    JsonNode a = body.at(smaller);
-    JsonNode b = body.at(greater);
-    if (a.isNumber() && b.isNumber() && a.doubleValue() > b.doubleValue()) {
-      add(smaller, detail);
+  private void held(List<AtMost> pairs, JsonNode object, String pointer) {
+    for (AtMost pair : pairs) {
+      JsonNode smaller = object.at(pair.smaller());
+      JsonNode greater = object.at(pair.greater());
+      boolean stated = smaller.isNumber() && greater.isNumber();
+      if (stated && smaller.doubleValue() > greater.doubleValue()) {
+        add(pointer + pair.smaller(), pair.detail());
+      }
     }
   }
 

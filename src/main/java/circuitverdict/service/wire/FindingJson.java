@@ -20,7 +20,7 @@ final class FindingJson {
       throws IOException {
     json.writeStartObject();
     json.writeStringField("check", finding.check().word());
-    json.writeStringField("verdict", finding.verdict().word());
+    Json.word(json, Names.VERDICT, finding.verdict().word());
     json.writeBooleanField("counted", finding.counted());
     if (finding.reason() != null) {
       json.writeStringField("reason", finding.reason().word());
@@ -29,7 +29,7 @@ final class FindingJson {
       json.writeStringField("summary", Sentences.of(finding));
     }
     Json.citations(json, "clauses", finding.clauses());
-    json.writeStringField("subject", finding.subject());
+    Json.word(json, Names.SUBJECT, finding.subject());
     if (finding.governing() != null) {
       comparison(json, finding.governing(), full);
     }
@@ -37,9 +37,9 @@ final class FindingJson {
       json.writeArrayFieldStart("comparisons");
       for (Comparison comparison : finding.comparisons()) {
         json.writeStartObject();
-        json.writeStringField("subject", comparison.subject());
+        Json.word(json, Names.SUBJECT, comparison.subject());
         comparison(json, comparison, true);
-        json.writeStringField("verdict", comparison.verdict().word());
+        Json.word(json, Names.VERDICT, comparison.verdict().word());
         json.writeEndObject();
       }
       json.writeEndArray();
@@ -68,19 +68,19 @@ final class FindingJson {
         full && bounded
             ? Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.limit().unit())
             : null;
-    json.writeFieldName("actual");
+    json.writeFieldName(Names.ACTUAL);
     actual(json, c, shown);
-    json.writeStringField("comparator", c.comparator().symbol());
-    json.writeFieldName("limit");
+    Json.word(json, Names.COMPARATOR, c.comparator().symbol());
+    json.writeFieldName(Names.LIMIT);
     limit(json, c, shown, full);
     if (bounded) {
-      Json.number(json, "marginPercent", margin(c.marginPercent()));
+      Json.number(json, Names.MARGIN, margin(c.marginPercent()));
     }
   }
 
   private static void actual(JsonGenerator json, Comparison c, Shown shown) throws IOException {
     json.writeStartObject();
-    json.writeStringField("symbol", c.actual().symbol());
+    Json.word(json, Names.SYMBOL, c.actual().symbol());
     boolean interval = c.least() != null;
     boolean decided = c.verdict() != Verdict.NOT_DETERMINED;
     if (decided || !interval) {
@@ -90,9 +90,9 @@ final class FindingJson {
       value(json, "least", c.least());
       value(json, "greatest", c.greatest());
     }
-    json.writeStringField("unit", c.actual().unit().symbol());
+    Json.word(json, Names.UNIT, c.actual().unit().symbol());
     if (shown != null) {
-      json.writeStringField("shown", shown.actual());
+      Json.text(json, Names.SHOWN, shown.actual());
     }
     json.writeEndObject();
   }
@@ -100,13 +100,13 @@ final class FindingJson {
   private static void limit(JsonGenerator json, Comparison c, Shown shown, boolean full)
       throws IOException {
     json.writeStartObject();
-    json.writeStringField("symbol", c.limit().symbol());
+    Json.word(json, Names.SYMBOL, c.limit().symbol());
     value(json, "value", c.limit());
-    json.writeStringField("unit", c.limit().unit().symbol());
+    Json.word(json, Names.UNIT, c.limit().unit().symbol());
     if (full) {
       Unit unit = c.limit().unit();
-      json.writeStringField(
-          "shown", shown == null ? Shown.down(c.limit().value(), unit) : shown.limit());
+      Json.text(
+          json, Names.SHOWN, shown == null ? Shown.down(c.limit().value(), unit) : shown.limit());
     }
     if (c.printed() != null) {
       json.writeStringField("printed", c.printed().printed());

@@ -10,10 +10,11 @@ import circuitverdict.standard.Source;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashSet;
 import java.util.List;
 
 /**
@@ -22,7 +23,10 @@ import java.util.List;
 public final class Json {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
-  private static final int USUAL_SIZE = 16_384;
+  private static final int USUAL_SIZE = 32_768;
+  private static final Recurring<String> WORDS = new Recurring<>(word -> word);
+  private static final Recurring<Pointer> POINTERS = new Recurring<>(Pointer::text);
+  private static final Recurring<Citation> CITATIONS = new Recurring<>(Json::written);
 
   /** Writes one answer. */
   public interface Body {
@@ -50,7 +54,29 @@ public final class Json {
     }
   }
 
+  /** A text that only answers of the same kind can have: a symbol, a unit, a word of ours. */
+  static void word(JsonGenerator json, SerializedString name, String word) throws IOException {
+    json.writeFieldName(name);
+    json.writeString(WORDS.of(word));
+  }
+
+  static void pointer(JsonGenerator json, Pointer pointer) throws IOException {
+    json.writeFieldName(Names.POINTER);
+    json.writeString(POINTERS.of(pointer));
+  }
+
+  /** A text that differs from answer to answer. */
+  static void text(JsonGenerator json, SerializedString name, String text) throws IOException {
+    json.writeFieldName(name);
+    json.writeString(text);
+  }
+
   /** A number as JSON writes it: whole numbers without a fraction. */
+  static void number(JsonGenerator json, SerializedString name, double value) throws IOException {
+    json.writeFieldName(name);
+    number(json, value);
+  }
+
   static void number(JsonGenerator json, String name, double value) throws IOException {
     json.writeFieldName(name);
     number(json, value);
@@ -78,12 +104,12 @@ public final class Json {
 
   private static void note(JsonGenerator json, Note note, boolean full) throws IOException {
     json.writeStartObject();
-    json.writeStringField("code", note.code().code());
+    word(json, Names.CODE, note.code().code());
     if (full) {
-      json.writeStringField("text", NoteText.of(note));
+      text(json, Names.TEXT, NoteText.of(note));
     }
     if (note.pointer() != null) {
-      json.writeStringField("pointer", note.pointer().text());
+      pointer(json, note.pointer());
     }
     if (!note.figures().isEmpty()) {
       json.writeArrayFieldStart("values");
@@ -98,14 +124,14 @@ public final class Json {
 
   private static void figure(JsonGenerator json, Figure figure, boolean full) throws IOException {
     json.writeStartObject();
-    json.writeStringField("symbol", figure.symbol());
+    word(json, Names.SYMBOL, figure.symbol());
     if (!Double.isInfinite(figure.value()) && figure.known()) {
-      number(json, "value", figure.value());
+      number(json, Names.VALUE, figure.value());
       if (full) {
-        json.writeStringField("shown", Shown.plain(figure.value()));
+        text(json, Names.SHOWN, Shown.plain(figure.value()));
       }
     }
-    json.writeStringField("unit", figure.unit().symbol());
+    word(json, Names.UNIT, figure.unit().symbol());
     json.writeEndObject();
   }
 
@@ -113,11 +139,11 @@ public final class Json {
     json.writeArrayFieldStart("working");
     for (Step step : steps) {
       json.writeStartObject();
-      json.writeStringField("symbol", step.result().symbol());
-      json.writeStringField("formula", step.formulaText());
-      json.writeStringField("substitution", step.substitution());
-      number(json, "value", step.result().value());
-      json.writeStringField("unit", step.result().unit().symbol());
+      word(json, Names.SYMBOL, step.result().symbol());
+      word(json, Names.FORMULA, step.formulaText());
+      text(json, Names.SUBSTITUTION, step.substitution());
+      number(json, Names.VALUE, step.result().value());
+      word(json, Names.UNIT, step.result().unit().symbol());
       if (!sources(json, step.operands())) {
         nothingApplies(json);
       }
@@ -144,7 +170,8 @@ public final class Json {
         continue;
       }
       if (!open) {
-        json.writeArrayFieldStart("sources");
+        json.writeFieldName(Names.SOURCES);
+        json.writeStartArray();
         open = true;
       }
       source(json, figure.source(), figure.symbol());
@@ -182,14 +209,28 @@ public final class Json {
     }
     json.writeStartObject();
     if (source instanceof Pointer pointer) {
-      json.writeStringField("pointer", pointer.text());
+      pointer(json, pointer);
     } else {
-      json.writeStringField("reference", "step " + symbol);
+      word(json, Names.REFERENCE, "step " + symbol);
     }
     json.writeEndObject();
   }
 
   static void citation(JsonGenerator json, Citation citation) throws IOException {
+    json.writeRawValue(CITATIONS.of(citation));
+  }
+
+  private static String written(Citation citation) {
+    StringWriter out = new StringWriter();
+    try (JsonGenerator json = FACTORY.createGenerator(out)) {
+      write(json, citation);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString();
+  }
+
+  private static void write(JsonGenerator json, Citation citation) throws IOException {
     json.writeStartObject();
     json.writeStringField("standard", citation.standard());
     json.writeStringField("reference", citation.reference());
@@ -206,8 +247,10 @@ public final class Json {
   static void citations(JsonGenerator json, String name, List<Citation> citations)
       throws IOException {
     json.writeArrayFieldStart(name);
-    for (Citation citation : new LinkedHashSet<>(citations)) {
-      citation(json, citation);
+    for (int i = 0; i < citations.size(); i++) {
+      if (citations.indexOf(citations.get(i)) == i) {
+        citation(json, citations.get(i));
+      }
     }
     json.writeEndArray();
   }

@@ -1,0 +1,33 @@
+package circuitverdict.service.wire;
+
+import com.fasterxml.jackson.core.io.SerializedString;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * Texts that stand in one answer after the other, encoded once. It keeps so many and no more: what
+ * comes later is encoded each time, so that no caller can fill it.
+ */
+final class Recurring<K> {
+  private static final int MOST = 8_192;
+
+  private final Map<K, SerializedString> known = new ConcurrentHashMap<>();
+  private final Function<K, String> text;
+
+  Recurring(Function<K, String> text) {
+    this.text = text;
+  }
+
+  SerializedString of(K key) {
+    SerializedString found = known.get(key);
+    if (found != null) {
+      return found;
+    }
+    SerializedString made = new SerializedString(text.apply(key));
+    if (known.size() < MOST) {
+      known.put(key, made);
+    }
+    return made;
+  }
+}
