@@ -174,7 +174,10 @@ final class Judgement {
     return finding(Verdict.COMPLIES, null);
   }
 
-  /** Concludes a check whose duty is met by facts, not by figures. */
+  /**
+   * Concludes a check whose duty is met by facts, not by figures. Where the tables do not speak of
+   * the circuit nothing is called met: the product standards of what meets it do not either.
+   */
   Finding concludeMet() {
     if (d.blocked()) {
       return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
@@ -182,7 +185,11 @@ final class Judgement {
     return finding(Verdict.COMPLIES, null);
   }
 
-  /** Concludes a check whose duty is broken by facts, not by figures. */
+  /**
+   * Concludes a check whose duty is broken by facts, not by figures. It stands even where the
+   * tables do not speak, as at another frequency: it rests on none of them. Only for facts of which
+   * no table tells.
+   */
   Finding concludeBroken() {
     return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
   }

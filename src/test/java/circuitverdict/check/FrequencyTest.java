@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.explain.NoteCode;
+import circuitverdict.support.Facts;
 import circuitverdict.support.Scenario;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +41,19 @@ class FrequencyTest {
     Scenario broken = charging().withJson(pointer, value);
     assertEquals(Verdict.DOES_NOT_COMPLY, broken.verdict(check));
     assertEquals(Verdict.NOT_DETERMINED, broken.with("/supply/frequencyHz", 60).verdict(check));
+  }
+
+  /**
+   * What is broken by facts alone rests on no table: 722.411.4.1 names no frequency (from memory),
+   * and a broken PEN conductor kills at any.
+   */
+  @Test
+  void sixtyHertzCuresNoDutyBrokenByFacts() {
+    Scenario broken = charging().with("/supply/openPenProtection", false);
+    Facts.fails(broken.finding(CheckName.EARTHING_ARRANGEMENT));
+    Scenario sixty = broken.with("/supply/frequencyHz", 60);
+    Facts.fails(sixty.finding(CheckName.EARTHING_ARRANGEMENT));
+    assertEquals(Verdict.DOES_NOT_COMPLY, sixty.result().verdict());
   }
 
   @ParameterizedTest
