@@ -34,8 +34,8 @@ public final class EarthingArrangement implements Check {
       return judgement.notApplicable();
     }
     return switch (earthing) {
-      case TN_S ->
-          Boolean.TRUE.equals(charging) ? judgement.concludeMet() : judgement.notApplicable();
+      // No PEN conductor can break: met even if the load, not stated, is a charging point.
+      case TN_S -> judgement.by(Clause.CHARGING_EARTHING).concludeMet();
       case TN_C_S -> multipleEarthing(circuit, charging, judgement, d);
       case TT -> ownElectrode(circuit, judgement, d);
     };

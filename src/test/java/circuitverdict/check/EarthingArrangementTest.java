@@ -126,7 +126,23 @@ class EarthingArrangementTest {
   /** A separate earthing terminal of the network needs no measure. */
   @Test
   void chargingPointOnTnSComplies() {
-    complies(charging("[\"outdoors\"]", false).with("/supply/earthing", "TN-S").finding(CHECK));
+    Finding found =
+        charging("[\"outdoors\"]", false).with("/supply/earthing", "TN-S").finding(CHECK);
+    assertTrue(clauses(complies(found)).contains("722.411.4.1"));
+  }
+
+  /**
+   * Engineering basis, section 5: a load that is not stated makes nothing inapplicable; TN-S meets
+   * the strictest demand that it could make.
+   */
+  @ParameterizedTest
+  @CsvSource({"/load/kind, ", "/load/kind, mixed", "/load, "})
+  void unknownLoadOnTnSMeetsTheStrictestDemand(String pointer, String kind) {
+    Scenario tnS = Scenario.oven().with("/supply/earthing", "TN-S").without("/premises/locations");
+    Scenario load = kind == null ? tnS.without(pointer) : tnS.with(pointer, kind);
+    Finding found = complies(load.finding(CHECK));
+    assertTrue(found.counted());
+    assertTrue(clauses(found).contains("722.411.4.1"));
   }
 
   /** 411.5: TT needs a residual device, whatever it feeds. */
