@@ -5,7 +5,6 @@ import circuitverdict.circuit.BackUp;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
-import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.device.LetThrough;
 import circuitverdict.explain.At;
@@ -120,7 +119,13 @@ final class BackUpRule {
     }
     judgement.by(Clause.CONDITIONAL_RATING);
     if (singlePhase == null || fused == null || assembly.deviceDeclared() == null) {
-      note(singlePhase, fused, assembly, circuit, d);
+      if (singlePhase == null) {
+        d.missing(At.PHASES);
+      }
+      if (fused == null) {
+        noteFuse(circuit.upstreamDevice(), assembly, d);
+      }
+      d.need(assembly.deviceDeclared(), At.DEVICE_DECLARED);
       judgement.undetermined();
       return true;
     }
@@ -129,26 +134,16 @@ final class BackUpRule {
     return true;
   }
 
-  private static void note(
-      Boolean singlePhase, Boolean fused, Assembly assembly, Circuit circuit, Dossier d) {
-    if (singlePhase == null) {
-      d.missing(At.PHASES);
+  /** All that is not stated of the fuse before it, for the caller to state at once. */
+  private static void noteFuse(ProtectiveDevice upstream, Assembly assembly, Dossier d) {
+    if (upstream == null) {
+      d.missing(At.UPSTREAM);
+    } else {
+      String place = upstream.data().place();
+      d.need(upstream.data().standard(), new Pointer(place, "standard"));
+      d.need(upstream.data().ratedCurrentA(), new Pointer(place, "ratedCurrentA"));
     }
-    if (fused == null) {
-      d.missing(fuseFact(circuit, assembly));
-    }
-    if (assembly.deviceDeclared() == null) {
-      d.missing(At.DEVICE_DECLARED);
-    }
-  }
-
-  private static Pointer fuseFact(Circuit circuit, Assembly assembly) {
-    if (circuit.upstreamDevice() == null) {
-      return At.UPSTREAM;
-    }
-    return assembly.maximumUpstreamFuseA() == null
-        ? new Pointer("/assembly", "maximumUpstreamFuseA")
-        : new Pointer("/upstreamDevice", "ratedCurrentA");
+    d.need(assembly.maximumUpstreamFuseA(), new Pointer("/assembly", "maximumUpstreamFuseA"));
   }
 
   private static Boolean singlePhase(Circuit circuit, LiveConductors live, Dossier d) {
@@ -164,27 +159,28 @@ final class BackUpRule {
     return voltage.known() ? Boolean.TRUE : null;
   }
 
-  /** Whether the fuse before it is one that the rule names, no larger than it allows. */
+  /**
+   * Whether the fuse before it is one that the rule names, no larger than it allows; null where
+   * what is not stated decides. What is stated may break the rule whatever the rest is.
+   */
   private static Boolean fused(Circuit circuit, Assembly assembly, Figure current, Dossier d) {
     ProtectiveDevice upstream = circuit.upstreamDevice();
-    if (upstream == null || upstream.data().standard() == null) {
+    if (upstream == null) {
       return null;
     }
-    if (!(upstream instanceof Fuse) || !SERVICE_FUSES.contains(upstream.data().standard())) {
-      return false;
-    }
-    if (upstream.data().ratedCurrentA() == null) {
-      return null;
-    }
+    String standard = upstream.data().standard();
+    Double rated = upstream.data().ratedCurrentA();
     Double breaks = upstream.data().breakingCapacityA();
-    if (breaks != null && !Comparator.atMost(current.value(), breaks)) {
+    Double most = assembly.maximumUpstreamFuseA();
+    double greatest = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
+    boolean broken =
+        standard != null && !SERVICE_FUSES.contains(standard)
+            || breaks != null && !Comparator.atMost(current.value(), breaks)
+            || rated != null && !Comparator.atMost(rated, greatest)
+            || rated != null && most != null && !Comparator.atMost(rated, most);
+    if (broken) {
       return false;
     }
-    double most = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
-    if (assembly.maximumUpstreamFuseA() == null) {
-      return null;
-    }
-    most = Math.min(most, assembly.maximumUpstreamFuseA());
-    return Comparator.atMost(upstream.data().ratedCurrentA(), most);
+    return standard == null || rated == null || most == null ? null : Boolean.TRUE;
   }
 }

@@ -102,6 +102,7 @@ class BackUpRuleTest {
     "/assembly/deviceDeclared",
     "/supply/phases",
     "/upstreamDevice",
+    "/upstreamDevice/standard",
     "/upstreamDevice/ratedCurrentA",
     "/assembly/maximumUpstreamFuseA"
   })
@@ -110,6 +111,44 @@ class BackUpRuleTest {
     assertEquals(Reason.MISSING_INPUT, found.reason());
     assertTrue(clauses(found).contains("536.4.201"));
     assertEquals(1, found.missing().size());
+  }
+
+  /** Several at once are asked for at once. */
+  @Test
+  void unknownConditionsAreAskedForTogether() {
+    Finding found =
+        unit(8000)
+            .without("/upstreamDevice/standard")
+            .without("/upstreamDevice/ratedCurrentA")
+            .without("/assembly/maximumUpstreamFuseA")
+            .without("/assembly/deviceDeclared")
+            .finding(CHECK);
+    open(
+        found,
+        "/upstreamDevice/standard",
+        "/upstreamDevice/ratedCurrentA",
+        "/assembly/maximumUpstreamFuseA",
+        "/assembly/deviceDeclared");
+    open(
+        unit(8000)
+            .without("/upstreamDevice")
+            .without("/assembly/maximumUpstreamFuseA")
+            .finding(CHECK),
+        "/upstreamDevice",
+        "/assembly/maximumUpstreamFuseA");
+  }
+
+  /** 536.4.201: no fuse above 100 A or above the assembly's own figure, whatever its standard. */
+  @ParameterizedTest
+  @CsvSource({
+    "/upstreamDevice/ratedCurrentA, 101, /upstreamDevice/standard",
+    "/upstreamDevice/ratedCurrentA, 101, /assembly/maximumUpstreamFuseA",
+    "/assembly/maximumUpstreamFuseA, 80, /upstreamDevice/standard",
+    "/upstreamDevice/breakingCapacityA, 7999, /upstreamDevice/standard",
+    "/upstreamDevice/breakingCapacityA, 7999, /upstreamDevice/ratedCurrentA"
+  })
+  void brokenConditionOfTheFuseOutranksAnUnknownOne(String broken, double value, String unknown) {
+    limit(6000, fails(unit(8000).with(broken, value).without(unknown).finding(CHECK)));
   }
 
   @Test
