@@ -7,8 +7,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.Wiring;
-import circuitverdict.device.GeneralPurpose;
-import circuitverdict.device.NotJudged;
+import circuitverdict.device.AgainstOverload;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -36,11 +35,11 @@ public final class OverloadProtection implements Check {
       d.missing(At.DEVICE_ITSELF);
       return judgement.undetermined().conclude();
     }
-    if (!protectsAgainstOverload(device, d)) {
-      NotJudged.note(device, d);
+    Boolean protects = AgainstOverload.noted(device, d);
+    if (Boolean.FALSE.equals(protects)) {
       return judgement.undetermined().conclude();
     }
-    if (device instanceof ProtectiveDevice.Fuse fuse && GeneralPurpose.noted(fuse, d) == null) {
+    if (protects == null) {
       judgement.undetermined();
     }
     LiveConductors live = Wiring.live(circuit, d);
@@ -86,14 +85,5 @@ public final class OverloadProtection implements Check {
       judgement.compare(
           cable.place(), coordination.conventional(), Comparator.AT_MOST, coordination.allowed());
     }
-  }
-
-  private static boolean protectsAgainstOverload(ProtectiveDevice device, Dossier d) {
-    if (device instanceof ProtectiveDevice.Fuse fuse) {
-      // Motor fuses (aM, gM) do not protect against overload: 433.1.201 speaks of gG.
-      return !Boolean.FALSE.equals(GeneralPurpose.of(fuse, d));
-    }
-    return device instanceof ProtectiveDevice.Breaker
-        || device instanceof ProtectiveDevice.AdjustableBreaker;
   }
 }

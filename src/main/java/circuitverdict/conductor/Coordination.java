@@ -4,6 +4,7 @@ import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.device.AgainstOverload;
 import circuitverdict.device.ConventionalCurrent;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
@@ -135,6 +136,9 @@ public record Coordination(
 
   /** Whether the device's overload protection holds for the whole circuit; false where unknown. */
   public static boolean protects(Circuit circuit, LiveConductors live, Dossier d) {
+    if (!Boolean.TRUE.equals(AgainstOverload.of(circuit.device(), d))) {
+      return false;
+    }
     Figure rated = RatedCurrent.of(circuit.device(), d);
     Figure design = DesignCurrent.of(circuit, live, d);
     if (!Comparator.atMost(design.value(), rated.value())) {

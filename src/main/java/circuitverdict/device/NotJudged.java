@@ -1,13 +1,14 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 
 /**
- * Says why a device is not judged: its standard is not stated, or is one that the check does not
- * know.
+ * Says why a device is not judged: its standard is not stated, or it or the category of a fuse is
+ * one that the check does not know.
  */
 public final class NotJudged {
   private NotJudged() {}
@@ -18,7 +19,10 @@ public final class NotJudged {
     if (device.data().standard() == null) {
       d.missing(at);
     } else {
-      d.missing(NoteCode.DEVICE_NOT_JUDGED, at);
+      boolean byCategory = device instanceof Fuse fuse && fuse.utilizationCategory() != null;
+      d.missing(
+          NoteCode.DEVICE_NOT_JUDGED,
+          byCategory ? new Pointer(device.data().place(), "utilizationCategory") : at);
     }
   }
 }

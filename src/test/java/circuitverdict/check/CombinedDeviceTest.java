@@ -152,6 +152,22 @@ class CombinedDeviceTest {
         deemed, category == null ? fuse : fuse.with("/device/utilizationCategory", category));
   }
 
+  /** 435.1 asks for protection against overload: a motor fuse has none, limit what it may. */
+  @ParameterizedTest
+  @CsvSource({"gG, true", "aM, false", "gM, false", ", false"})
+  void motorFuseThatLimitsTheCurrentDeemsNothing(String category, boolean deemed) {
+    Scenario fuse =
+        lamps(900)
+            .with("/device/standard", "BS 88-2")
+            .with("/device/ratedCurrentA", 16)
+            .with("/device/currentLimiting", true)
+            .without("/device/characteristic")
+            .without("/device/energyClass")
+            .with("/cable/lengthM", 1500);
+    assertDeemed(
+        deemed, category == null ? fuse : fuse.with("/device/utilizationCategory", category));
+  }
+
   /** A spur of a ring is protected by guidance, so nothing is deemed. */
   @Test
   void ringIsCoveredAndItsSpurIsNot() {

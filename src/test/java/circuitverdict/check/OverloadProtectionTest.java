@@ -18,6 +18,7 @@ import circuitverdict.support.Scenario;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Ib ≤ In ≤ Iz and I2 ≤ 1.45·Iz (433.1.1), what settles the last of them, and the omission. */
 class OverloadProtectionTest {
@@ -155,6 +156,18 @@ class OverloadProtectionTest {
     assertEquals(63, found.comparisons().get(1).actual().value(), 1e-9);
     assertEquals(47, found.comparisons().get(1).limit().value(), 1e-9);
     assertEquals(Verdict.DOES_NOT_COMPLY, found.comparisons().get(1).verdict());
+  }
+
+  /** 433.1.201 speaks of gG: motor fuses are not judged, whatever their In. */
+  @ParameterizedTest
+  @ValueSource(strings = {"aM", "gM"})
+  void motorFuseIsNotJudged(String category) {
+    Finding found =
+        Scenario.oven()
+            .with("/device/standard", "BS 88-2")
+            .with("/device/utilizationCategory", category)
+            .finding(CHECK);
+    openBecause(Reason.DEVICE_NOT_JUDGED, open(found, "/device/utilizationCategory"));
   }
 
   /** 433.1: an RCCB has no overload release. */
