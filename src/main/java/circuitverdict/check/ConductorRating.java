@@ -4,16 +4,18 @@ import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Load;
+import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.CurrentRating;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.Wiring;
+import circuitverdict.device.AgainstOverload;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
-import circuitverdict.explain.Pointer;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
@@ -21,7 +23,8 @@ import circuitverdict.standard.Constant;
 
 /**
  * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc),
- * with Cc 0.725 for BS 3036 and 0.9 in the ground; and the least sizes of Table 52.3.
+ * with Cc 0.725 for BS 3036 and 0.9 in the ground; Ib/(n·F) where nothing owes protection against
+ * overload (433.3.1); and the least sizes of Table 52.3.
  */
 public final class ConductorRating implements Check {
   private static final Formula REQUIRED = Formula.of("It,req", Unit.AMPERE, "In/(n·F·Cc)");
@@ -39,24 +42,30 @@ public final class ConductorRating implements Check {
     Judgement judgement =
         new Judgement(name(), circuit, d, "/cable").by(Clause.RATING).by(Clause.RATING_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
-    Figure rated = Figure.unknown("In", Unit.AMPERE);
-    if (circuit.device() == null) {
+    ProtectiveDevice device = circuit.device();
+    Figure rated = device == null ? Figure.unknown("In", Unit.AMPERE) : RatedCurrent.of(device, d);
+    if (device == null) {
       d.missing(At.DEVICE_ITSELF);
-    } else if (circuit.device().data().standard() == null) {
-      d.missing(new Pointer(circuit.device().data().place(), "standard"));
-    } else {
-      rated = RatedCurrent.of(circuit.device(), d);
+    }
+    boolean described = device != null && device.data().standard() != null;
+    boolean limits = described && Boolean.TRUE.equals(AgainstOverload.of(device, d));
+    if (limits) {
+      AgainstOverload.noted(device, d);
     }
     for (Cable cable : Wiring.cables(circuit)) {
       if (cable.terminalTemperatureC() == null && "thermosetting-90".equals(cable.insulation())) {
         judgement.by(Clause.TERMINALS);
       }
       CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
-      Figure required =
-          circuit.device() == null || circuit.device().data().standard() == null
-              ? Figure.unknown("It,req", Unit.AMPERE)
-              : required(circuit, cable, live, rated, rating, d);
-      judgement.compare(cable.place(), required, Comparator.AT_MOST, rating.tabulated());
+      if (described && !limits) {
+        byLoad(circuit, cable, live, rating, judgement, d);
+      } else {
+        Figure required =
+            described
+                ? required(circuit, cable, live, rated, rating, d)
+                : Figure.unknown("It,req", Unit.AMPERE);
+        judgement.compare(cable.place(), required, Comparator.AT_MOST, rating.tabulated());
+      }
       leastSize(circuit, cable, judgement, d);
     }
     return judgement.conclude();
@@ -83,6 +92,31 @@ public final class ConductorRating implements Check {
       }
       case RATING -> byDevice(circuit, cable, rated, rating, d);
     };
+  }
+
+  /**
+   * Behind a device that knows no overload In says nothing of what the conductor carries. Ib it
+   * must carry in any case; where the load can overload, how much more is set by a device that is
+   * not described.
+   */
+  private static void byLoad(
+      Circuit circuit,
+      Cable cable,
+      LiveConductors live,
+      CurrentRating rating,
+      Judgement judgement,
+      Dossier d) {
+    Figure design = DesignCurrent.of(circuit, live, d);
+    Figure carried = d.working().step(CARRIED, design, rating.count(), rating.factors());
+    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+      judgement.by(Clause.OVERLOAD_OMISSION);
+      d.remark(NoteCode.OVERLOAD_OMITTED);
+      judgement.compare(cable.place(), carried, Comparator.AT_MOST, rating.tabulated());
+      return;
+    }
+    AgainstOverload.noted(circuit.device(), d);
+    judgement.atBest(cable.place(), carried, Comparator.AT_MOST, rating.tabulated());
+    judgement.undetermined();
   }
 
   private static Figure byDevice(

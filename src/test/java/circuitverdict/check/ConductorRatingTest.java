@@ -1,6 +1,7 @@
 package circuitverdict.check;
 
 import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -184,11 +185,77 @@ class ConductorRatingTest {
     assertEquals(factor, step("Ca", found), 1e-12);
   }
 
+  /**
+   * 433.1.201 speaks of gG: a motor fuse, or a device that knows no overload, sets no limit to what
+   * the conductor carries, so that its In shows nothing, be it small or great.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "BS 88-2, aM, 32, /device/utilizationCategory",
+    "BS 88-2, aM, 63, /device/utilizationCategory",
+    "BS 88-2, gM, 32, /device/utilizationCategory",
+    "IEC 61008-1, , 40, /device/standard",
+    "IEC 60947-3, , 63, /device/standard"
+  })
+  void ratingOfADeviceThatKnowsNoOverloadDecidesNothing(
+      String standard, String category, double rated, String asked) {
+    Finding found = open(behind(standard, category, rated).finding(CHECK), asked);
+    assertEquals(Reason.DEVICE_NOT_JUDGED, found.reason());
+  }
+
+  /** 523.1: whatever protects it, a conductor carries Ib: 47 A of 6 mm², method C (Table 4D5). */
+  @ParameterizedTest
+  @CsvSource({"aM, 47, false", "aM, 47.01, true", ", 47, false", ", 47.01, true"})
+  void conductorTooSmallForItsLoadFailsBehindAMotorFuse(
+      String category, double design, boolean fails) {
+    Finding found =
+        behind("BS 88-2", category, 63).with("/load/designCurrentA", design).finding(CHECK);
+    if (fails) {
+      limit(47, fails(found));
+      actual(design, found);
+    } else {
+      open(found, "/device/utilizationCategory");
+    }
+  }
+
+  /** 433.3.1, 552.1.2: behind the load's own relay Ib decides alone: Table 4D5, 47 A. */
+  @ParameterizedTest
+  @CsvSource({"aM, 47, true", "aM, 47.01, false", ", 47, true"})
+  void loadThatCannotOverloadIsRatedByItsOwnCurrent(String category, double design, boolean holds) {
+    Finding found =
+        behind("BS 88-2", category, 63)
+            .with("/load/canOverload", false)
+            .with("/load/designCurrentA", design)
+            .finding(CHECK);
+    judged(holds, found);
+    actual(design, found);
+    assertTrue(clauses(found).contains("433.3.1"));
+    assertTrue(remarks(found).contains(NoteCode.OVERLOAD_OMITTED));
+  }
+
+  /** IEC 60269-1: BS 88-2 has categories besides gG; until sign-off gG is assumed, listed. */
+  @Test
+  void categoryOfAFuseIsNeededAtSignOff() {
+    Scenario unsaid = behind("BS 88-2", null, 32);
+    assertEquals(
+        Reason.MISSING_INPUT, open(unsaid.finding(CHECK), "/device/utilizationCategory").reason());
+    Finding assumed = complies(unsaid.with("/stage", "design").finding(CHECK));
+    assertTrue(assumptions(assumed).contains(NoteCode.ASSUMED_GENERAL_PURPOSE));
+    complies(behind("BS 88-2", "gG", 32).finding(CHECK));
+    complies(behind("BS 88-3", null, 32).finding(CHECK));
+  }
+
   @Test
   void circuitWithoutDeviceIsNotDetermined() {
     Finding found = Scenario.oven().without("/device").finding(CHECK);
     open(found, "/device");
     assertFalse(found.comparisons().isEmpty(), "the least size is judged all the same");
+  }
+
+  private static Scenario behind(String standard, String category, double rated) {
+    Scenario device =
+        Scenario.oven().with("/device/standard", standard).with("/device/ratedCurrentA", rated);
+    return category == null ? device : device.with("/device/utilizationCategory", category);
   }
 
   private static Scenario small(double size) {
