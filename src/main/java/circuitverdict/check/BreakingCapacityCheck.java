@@ -29,15 +29,17 @@ public final class BreakingCapacityCheck implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement = new Judgement(name(), circuit, d, "/device").by(Clause.BREAKING_CAPACITY);
     ProtectiveDevice device = circuit.device();
-    if (device == null) {
-      d.missing(At.DEVICE_ITSELF);
+    LiveConductors live = circuit.live() == null ? singlePhase(circuit) : circuit.live();
+    if (device == null || device.data().standard() == null) {
+      NotJudged.note(device, d);
+      // Nothing is compared; the current will be needed besides and is named with the device.
+      GreatestCurrent.ofWay(circuit, live, null, d);
       return judgement.undetermined().conclude();
     }
     if (device instanceof ProtectiveDevice.Rccb || device instanceof ProtectiveDevice.Other) {
       NotJudged.note(device, d);
       return judgement.undetermined().conclude();
     }
-    LiveConductors live = circuit.live() == null ? singlePhase(circuit) : circuit.live();
     Figure capacity = BreakingCapacity.of(device, d);
     Figure service = BreakingCapacity.service(device, capacity, d);
     Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);

@@ -44,12 +44,13 @@ public final class Commissioning implements Check {
             .by(Clause.INSPECTION)
             .by(Clause.MEASURED_READINGS)
             .informative();
-    if (circuit.device() == null) {
-      d.missing(At.DEVICE_ITSELF);
-      return judgement.undetermined().conclude();
-    }
     LiveConductors live = Wiring.live(circuit, d);
     FaultLoop loop = FaultLoop.earth(circuit, live, d);
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+      d.need(circuit.supply().earthing(), At.EARTHING);
+      return judgement.undetermined().conclude();
+    }
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
     DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
     LoopLimit limit =

@@ -37,11 +37,12 @@ public final class EarthFaultDisconnection implements Check {
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
     }
+    LiveConductors live = Wiring.live(circuit, d);
     if (earthing == null || circuit.device() == null) {
+      askAtOnce(circuit, live, d);
       return judgement.undetermined().conclude();
     }
     ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    LiveConductors live = Wiring.live(circuit, d);
     DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
     FaultLoop loop = FaultLoop.earth(circuit, live, d);
     OvercurrentDisconnection overcurrent = new OvercurrentDisconnection(circuit, loop, time, d);
@@ -66,6 +67,14 @@ public final class EarthFaultDisconnection implements Check {
     }
     new ResidualDisconnection(circuit, way.device(), live, loop, time, d).judge(judgement);
     return judgement.conclude();
+  }
+
+  /** Where nothing is compared yet, what will be needed besides is named with it. */
+  private static void askAtOnce(Circuit circuit, LiveConductors live, Dossier d) {
+    FaultLoop.earth(circuit, live, d);
+    if (circuit.device() != null) {
+      DisconnectionTime.of(circuit, circuit.device(), d);
+    }
   }
 
   /** A residual function and what it would make of the check by itself. */

@@ -9,7 +9,6 @@ import circuitverdict.conductor.Wiring;
 import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
 import circuitverdict.device.NotJudged;
-import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.fault.FaultLoop;
@@ -34,8 +33,9 @@ public final class LetThroughEnergy implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.LET_THROUGH);
     ProtectiveDevice device = circuit.device();
-    if (device == null) {
-      d.missing(At.DEVICE_ITSELF);
+    if (device == null || device.data().standard() == null) {
+      NotJudged.note(device, d);
+      askAtOnce(circuit, d);
       return judgement.undetermined().conclude();
     }
     if (device instanceof ProtectiveDevice.Other || device instanceof ProtectiveDevice.Rccb) {
@@ -69,6 +69,18 @@ public final class LetThroughEnergy implements Check {
     proof.addTo(judgement);
     EnergyEvidence.ask(device, greatest, d);
     return judgement.undetermined().conclude();
+  }
+
+  /** Without the device nothing is compared; what will be needed besides is named with it. */
+  private static void askAtOnce(Circuit circuit, Dossier d) {
+    LiveConductors live = Wiring.live(circuit, d);
+    GreatestCurrent.ofWay(circuit, live, null, d);
+    for (Cable cable : Wiring.cables(circuit)) {
+      HeatLimit.line(cable, d);
+      if (live != null && live.neutral()) {
+        HeatLimit.neutral(cable, d);
+      }
+    }
   }
 
   private static EnergyComparisons energies(

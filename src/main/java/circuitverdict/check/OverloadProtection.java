@@ -5,6 +5,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.Coordination;
+import circuitverdict.conductor.CurrentRating;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.AgainstOverload;
@@ -31,8 +32,8 @@ public final class OverloadProtection implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement = new Judgement(name(), circuit, d, "/cable").by(Clause.OVERLOAD);
     ProtectiveDevice device = circuit.device();
-    if (device == null) {
-      d.missing(At.DEVICE_ITSELF);
+    if (device == null || device.data().standard() == null) {
+      askAtOnce(circuit, d);
       return judgement.undetermined().conclude();
     }
     Boolean protects = AgainstOverload.noted(device, d);
@@ -51,6 +52,20 @@ public final class OverloadProtection implements Check {
           circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);
     }
     return judgement.conclude();
+  }
+
+  /** Without the device nothing is compared; what will be needed besides is named with it. */
+  private static void askAtOnce(Circuit circuit, Dossier d) {
+    if (circuit.device() == null) {
+      d.missing(At.DEVICE_ITSELF);
+    } else {
+      RatedCurrent.of(circuit.device(), d);
+    }
+    LiveConductors live = Wiring.live(circuit, d);
+    DesignCurrent.of(circuit, live, d);
+    for (Cable cable : Wiring.cables(circuit)) {
+      CurrentRating.of(circuit, cable, live, d);
+    }
   }
 
   private static void compare(

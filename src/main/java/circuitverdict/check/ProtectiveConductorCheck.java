@@ -14,7 +14,6 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
-import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 
 /**
@@ -35,13 +34,17 @@ public final class ProtectiveConductorCheck implements Check {
     d.remark(NoteCode.BONDING_NOT_COVERED);
     LiveConductors live = Wiring.live(circuit, d);
     EnergyComparisons proof = new EnergyComparisons();
-    Figure greatest = Figure.unknown("If,max", Unit.AMPERE);
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
-    } else {
-      greatest = GreatestCurrent.toEarth(circuit, d);
-      Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
-      judgement.tell(least, greatest);
+      for (Cable cable : Wiring.cables(circuit)) {
+        // What it stands will be compared too: what is missing for it is named with the device.
+        HeatLimit.protective(cable, d);
+      }
+    }
+    Figure greatest = GreatestCurrent.toEarth(circuit, d);
+    Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
+    judgement.tell(least, greatest);
+    if (circuit.device() != null) {
       LetThrough energy =
           EnergyEvidence.withBackUp(circuit, LetThrough.of(circuit.device(), d), greatest);
       proof =

@@ -70,6 +70,8 @@ public final class VoltageDrop implements Check {
           d.working().step(TOTAL, none, drop, voltage),
           Comparator.AT_MOST,
           limits.mildest());
+      // As long as the drop is not known, nobody knows that the strictest limit will do.
+      limits.noteMissing(d);
       judgement.undetermined();
       return;
     }

@@ -55,27 +55,29 @@ public final class VoltageDropOfCable {
   }
 
   private static Figure perMetre(Cable cable, Load load, LiveConductors live, Dossier d) {
-    if (live == null) {
-      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
-    }
     Figure cosine = d.given("cosφ", load.powerFactor(), Unit.ONE, At.POWER_FACTOR);
     if (cable.lineResistanceOhmPerKm() != null) {
-      return stated(cable, live, cosine, d);
+      return live == null ? unknown() : stated(cable, live, cosine, d);
     }
-    Figure smaller = live.threePhase() ? Wiring.lineCsa(cable, d) : Wiring.ratedCsa(cable, live, d);
+    boolean three = live != null && live.threePhase();
+    Figure smaller = three ? Wiring.lineCsa(cable, d) : Wiring.ratedCsa(cable, live, d);
     Double size = smaller.known() ? smaller.value() : null;
     d.need(cable.construction(), new Pointer(cable.place(), "construction"));
     d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
-    boolean copper = Wiring.metal(cable, d) == Cable.Metal.COPPER;
+    Cable.Metal metal = Wiring.metal(cable, d);
     Table table = DropTables.of(cable, d.edition());
-    if (size == null || cable.construction() == null || cable.insulation() == null) {
-      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
+    if (live == null
+        || size == null
+        || metal == null
+        || cable.construction() == null
+        || cable.insulation() == null) {
+      return unknown();
     }
-    String ways = live.threePhase() ? "3" : "2";
+    String ways = three ? "3" : "2";
     Pointer at = new Pointer(cable.place(), "lineCsaMm2");
-    if (table == null || !copper) {
+    if (table == null || metal != Cable.Metal.COPPER) {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
-      return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
+      return unknown();
     }
     if (table.has(ways + "/x") && table.at(ways + "/x", size) != null && cosine.known()) {
       Figure r = Figure.of("r", table.at(ways + "/r", size));
@@ -85,6 +87,10 @@ public final class VoltageDropOfCable {
     String column = table.has(ways + "/z") ? ways + "/z" : "drop/" + ways;
     return d.working()
         .look(d.tabled("mV", table.at(column, size), Unit.MILLIVOLT_PER_AMPERE_METRE, at));
+  }
+
+  private static Figure unknown() {
+    return Figure.unknown("mV", Unit.MILLIVOLT_PER_AMPERE_METRE);
   }
 
   /** From a stated resistance; the reactance must be stated above 16 mm², where it matters. */

@@ -85,10 +85,13 @@ public final class Wiring {
    */
   public static Figure ratedCsa(Cable cable, LiveConductors live, Dossier d) {
     Figure line = lineCsa(cable, d);
-    if (live == null || !live.neutral() || !line.known()) {
+    if (live == null || !live.neutral()) {
       return line;
     }
     Figure neutral = neutralCsa(cable, d);
+    if (!line.known()) {
+      return line;
+    }
     boolean smaller = !Comparator.atMost(line.value(), neutral.value());
     if (live.threePhase() && neutral.known() && smaller) {
       d.missing(NoteCode.REDUCED_NEUTRAL, new Pointer(cable.place(), "neutralCsaMm2"));

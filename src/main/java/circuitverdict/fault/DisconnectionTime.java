@@ -29,6 +29,10 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
     Supply.Earthing earthing = d.need(circuit.supply().earthing(), At.EARTHING);
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
     if (earthing == null || !voltage.known()) {
+      if (circuit.kind() != Circuit.Kind.DISTRIBUTION) {
+        // It will decide too, and is named with them where it is missing.
+        RatedCurrent.of(device, d);
+      }
       return new DisconnectionTime(unknown(), unknown());
     }
     String system = earthing.tn() ? "TN" : "TT";

@@ -115,6 +115,7 @@ public final class GreatestCurrent {
       return d.working().look(typical);
     }
     d.missing(At.MAXIMUM_CURRENT);
+    Uncertainty.ask(supply, d);
     return Figure.unknown("If,max", Unit.AMPERE);
   }
 

@@ -95,8 +95,13 @@ public final class SupplyLoop {
   }
 
   private static Figure typical(Supply supply, Dossier d) {
-    if (supply.earthing() == null || !atOrigin(supply, d) || !d.allows(Allowance.TYPICAL_VALUES)) {
-      d.missing(supply.earthing() == null ? At.EARTHING : At.LOOP);
+    if (!atOrigin(supply, d) || !d.allows(Allowance.TYPICAL_VALUES)) {
+      d.missing(At.LOOP);
+      Uncertainty.ask(supply, d);
+      return Figure.unknown(EARTH, Unit.OHM);
+    }
+    if (supply.earthing() == null) {
+      d.missing(At.EARTHING);
       return Figure.unknown(EARTH, Unit.OHM);
     }
     if (supply.point() == null) {

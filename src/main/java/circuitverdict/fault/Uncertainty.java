@@ -27,6 +27,14 @@ final class Uncertainty {
     return d.given("u", supply.instrumentUncertaintyPercent(), Unit.PERCENT, At.UNCERTAINTY);
   }
 
+  /** Names it with a reading that is missing, where that one will need it too. */
+  static void ask(Supply supply, Dossier d) {
+    boolean needed = measured(supply) && !d.allows(Allowance.TABLE_DEFAULTS);
+    if (needed && supply.instrumentUncertaintyPercent() == null) {
+      d.missing(At.UNCERTAINTY);
+    }
+  }
+
   /** Whether the supply's figures are readings: a missing basis counts as one. */
   static boolean measured(Supply supply) {
     return supply.basis() == null || supply.basis() == Supply.Basis.MEASURED_COLD;

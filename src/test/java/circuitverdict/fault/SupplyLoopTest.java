@@ -125,16 +125,22 @@ class SupplyLoopTest {
     assertTrue(missing(d, "/supply/loopImpedanceOhm"));
   }
 
+  /** Only at the origin can a typical loop stand in; beyond it the loop itself is asked for. */
   @Test
   void typicalLoopNeedsTheEarthing() {
     Scenario bare =
         board("declared")
             .with("/stage", "quotation")
+            .with("/supply/point", "origin")
             .without("/supply/earthing")
             .without("/supply/loopImpedanceOhm");
     Dossier d = dossier(bare);
     assertFalse(SupplyLoop.earth(bare.circuit(), d).known());
     assertTrue(missing(d, "/supply/earthing"));
+    Scenario board = bare.with("/supply/point", "board");
+    Dossier beyond = dossier(board);
+    assertFalse(SupplyLoop.earth(board.circuit(), beyond).known());
+    assertTrue(missing(beyond, "/supply/loopImpedanceOhm"));
   }
 
   /** A value said to be typical serves a quotation, and carries no failure there. */
