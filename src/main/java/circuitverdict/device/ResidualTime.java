@@ -55,10 +55,7 @@ public final class ResidualTime {
    */
   public static Figure latest(ProtectiveDevice device, Figure multiple, Dossier d) {
     Residual residual = device.data().residual();
-    boolean adjustable =
-        residual.delay() == Residual.Delay.ADJUSTABLE
-            || residual.delay() == null && residual.delayS() != null;
-    if (adjustable) {
+    if (adjustable(residual)) {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer(device.data().place(), "residual"));
       return Figure.unknown("tr", Unit.SECOND);
     }
@@ -81,6 +78,12 @@ public final class ResidualTime {
         : d.working().look(Figure.of("tr", best));
   }
 
+  /** Whether the delay is an adjustable one: so called, or set in seconds and not named at all. */
+  private static boolean adjustable(Residual residual) {
+    return residual.delay() == Residual.Delay.ADJUSTABLE
+        || residual.delay() == null && residual.delayS() != null;
+  }
+
   /** Whether the delay may be an adjustable one: IEC 60947-2 knows such, the others do not. */
   private static boolean open(ProtectiveDevice device) {
     return device instanceof AdjustableBreaker && device.data().residual().delay() == null;
@@ -91,12 +94,12 @@ public final class ResidualTime {
    * unknown where none does, and for adjustable delays.
    */
   public static Figure leastMultipleWithin(ProtectiveDevice device, double timeS, Dossier d) {
-    Residual.Delay delay = device.data().residual().delay();
+    Residual residual = device.data().residual();
     Figure least = Figure.unknown("mΔ", Unit.ONE);
-    if (delay == Residual.Delay.ADJUSTABLE || open(device)) {
+    if (adjustable(residual) || open(device)) {
       return least;
     }
-    String word = delay == Residual.Delay.GENERAL ? "general" : "S";
+    String word = residual.delay() == Residual.Delay.GENERAL ? "general" : "S";
     Table times = d.edition().table("residual-break-times");
     for (Row row : times.rows()) {
       double multiple = row.keys().get(1).to();

@@ -88,6 +88,32 @@ class ResidualTimeTest {
     }
   }
 
+  /** Only an adjustable function has a delay set in seconds (contract, delayS). */
+  @Test
+  void aDelayInSecondsWithoutItsKindIsAdjustable() {
+    ProtectiveDevice set = Devices.rccb(new Residual(0.03, null, 0.3), null);
+    Dossier d = design();
+    assertFalse(ResidualTime.latest(set, Figure.derived("n", 5, Unit.ONE), d).known());
+    assertEquals(List.of("maker-time-needed /device/residual"), missing(d));
+    assertFalse(ResidualTime.leastMultipleWithin(set, 5, design()).known());
+  }
+
+  /** General: 0.15 s at 2 IΔn; S: 0.2 s at 2 IΔn (engineering basis, section 2). */
+  @Test
+  void theLeastMultipleWithinATimeFollowsFromTheSameTimes() {
+    assertEquals(2, leastMultiple(Delay.GENERAL, 0.2));
+    assertEquals(2, leastMultiple(Delay.S, 0.2));
+    assertEquals(2, leastMultiple(null, 0.2));
+    assertEquals(1, leastMultiple(Delay.GENERAL, 0.4));
+    assertEquals(Double.NaN, leastMultiple(Delay.S, 0.1));
+    assertEquals(Double.NaN, leastMultiple(Delay.ADJUSTABLE, 5));
+  }
+
+  private static double leastMultiple(Delay delay, double timeS) {
+    ProtectiveDevice device = Devices.rccb(residual(delay), null);
+    return ResidualTime.leastMultipleWithin(device, timeS, design()).value();
+  }
+
   @Test
   void anRccbBreaksItsStatedCapacityOrTheLeastOfItsStandard() {
     Figure stated = ResidualTime.breaks(Devices.rccb(residual(null), 1500.0), design());
