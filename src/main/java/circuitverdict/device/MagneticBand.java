@@ -1,6 +1,7 @@
 package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -25,9 +26,12 @@ record MagneticBand(double lower, double upper) {
     Double statedLower = breaker.multiples().lower();
     Double statedUpper = breaker.multiples().upper();
     if (lower == null) {
+      // Without a lower limit test a alone says how far it does not trip, at once or later.
+      double hold = edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_NON_TRIPPING).number();
       return statedUpper == null
           ? null
-          : new MagneticBand(statedLower == null ? 0 : statedLower, statedUpper);
+          : new MagneticBand(
+              statedLower == null ? Math.min(hold, statedUpper) : statedLower, statedUpper);
     }
     double upper = bands.at("upper", breaker.characteristic()).number();
     return new MagneticBand(

@@ -64,8 +64,9 @@ public final class TripBand {
     double magneticUpper = band.upper() * in;
     Value thermalLatest = times.at("thermal-latest", in);
     return new Builder()
-        .until(hold, conventional.number(), NEVER, null)
-        .until(trip, thermalEarliest, NEVER, null)
+        .until(Math.min(hold, magneticLower), conventional.number(), NEVER, null)
+        .until(Math.min(trip, magneticLower), thermalEarliest, NEVER, null)
+        .until(trip, 0, NEVER, null)
         .until(Math.min(thermal, magneticLower), thermalEarliest, conventional)
         .until(thermal, 0, conventional)
         .until(magneticLower, instantaneous.number(), thermalLatest)

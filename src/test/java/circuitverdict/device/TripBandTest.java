@@ -192,6 +192,46 @@ class TripBandTest {
     assertEquals(0.1, unknown.latestS(30));
   }
 
+  /**
+   * Tests a and b hold whatever the letter: up to 1.13 In it does not trip, below 1.45 In no trip
+   * is promised. Between them nothing denies an instantaneous one where its lower limit is not
+   * stated.
+   */
+  @Test
+  void withoutALowerLimitItMayTripAtOnceFromTestAOn() {
+    for (String letter : new String[] {"K", "Z"}) {
+      TripBand band = TripBand.of(Devices.stated(letter, 10.0, null, 12.0), EDITION);
+      assertEquals(3600, band.earliestS(11.29));
+      assertEquals(NEVER, band.latestS(11.29));
+      assertEquals(0, band.earliestS(11.31));
+      assertEquals(0, band.earliestS(14.49));
+      assertEquals(NEVER, band.latestS(14.49));
+      assertEquals(0, band.earliestS(14.51));
+      assertEquals(3600, band.latestS(14.51));
+      assertEquals(0, band.earliestS(119));
+      assertEquals(60, band.latestS(119));
+      assertEquals(0.1, band.latestS(120));
+    }
+    TripBand upper = TripBand.of(Devices.stated("Z", 10.0, null, 1.1), EDITION);
+    assertEquals(0, upper.earliestS(11.01));
+    assertEquals(NEVER, upper.latestS(14.49));
+  }
+
+  /** A stated lower limit counts wherever it lies: from it on an instantaneous trip is possible. */
+  @Test
+  void aLowerLimitBelowTheConventionalCurrentsIsHeeded() {
+    TripBand between = TripBand.of(Devices.stated("Z", 10.0, 1.3, 3.0), EDITION);
+    assertEquals(3600, between.earliestS(11.29));
+    assertEquals(1, between.earliestS(12.99));
+    assertEquals(0, between.earliestS(13.01));
+    assertEquals(NEVER, between.latestS(14.49));
+    assertEquals(3600, between.latestS(14.51));
+    TripBand below = TripBand.of(Devices.stated("Z", 10.0, 1.05, 3.0), EDITION);
+    assertEquals(3600, below.earliestS(10.49));
+    assertEquals(0, below.earliestS(10.51));
+    assertEquals(NEVER, below.latestS(14.49));
+  }
+
   @Test
   void statedLimitsWidenTheBandOfALetterAndNeverNarrowIt() {
     Breaker wide = Devices.stated("B", 10.0, 2.7, 6.0);
