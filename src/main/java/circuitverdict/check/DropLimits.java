@@ -10,6 +10,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
@@ -59,7 +60,7 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
     Figure limit = Figure.of("Δu,tab", tabled);
     double length = length(circuit);
     Figure threshold = d.constant("L0", Constant.LENGTH_ALLOWANCE_THRESHOLD);
-    if (!(length > threshold.value())) {
+    if (Comparator.atMost(length, threshold.value())) {
       return d.working().look(limit.as("Δu,max"));
     }
     d.remark(NoteCode.LENGTH_ALLOWANCE);

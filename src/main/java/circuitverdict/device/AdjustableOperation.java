@@ -7,6 +7,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 
@@ -50,7 +51,7 @@ final class AdjustableOperation {
     boolean fits =
         settings.shortTimeA() != null
             && settings.shortTimeDelayS() != null
-            && settings.shortTimeDelayS() + window <= timeS;
+            && Comparator.atMost(settings.shortTimeDelayS() + window, timeS);
     return fits
         ? ofSetting(breaker, settings.shortTimeA(), "shortTimeA", d)
         : Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);

@@ -6,7 +6,8 @@ import circuitverdict.explain.Figure;
 /**
  * One thing that is known of the energy a device lets through. Over a stretch of currents that none
  * of its corners divides it gives the greatest and the least energy, A²s: infinity and zero where
- * it says nothing.
+ * it says nothing. What holds at its lower end holds in all of it: a corner belongs to the stretch
+ * above it.
  */
 interface EnergyBound {
   /** Currents at which what it says changes. */

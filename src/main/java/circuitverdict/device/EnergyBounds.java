@@ -6,6 +6,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 import java.util.List;
@@ -32,8 +33,7 @@ final class EnergyBounds {
 
     @Override
     public boolean settles(double from, double to) {
-      return from >= points().get(0).prospectiveCurrentA()
-          && to <= points().get(points().size() - 1).prospectiveCurrentA();
+      return Comparator.atMost(first(), from) && Comparator.atMost(to, last());
     }
 
     @Override
@@ -46,8 +46,20 @@ final class EnergyBounds {
       return settles(from, to) ? Math.max(at(from), at(to)) : 0;
     }
 
-    private double at(double current) {
+    private double first() {
+      return points().get(0).prospectiveCurrentA();
+    }
+
+    private double last() {
+      return points().get(points().size() - 1).prospectiveCurrentA();
+    }
+
+    /**
+     * Energy at a current that its range reaches, its ends where only rounding lies beyond them.
+     */
+    private double at(double ampere) {
       List<LetThroughPoint> points = points();
+      double current = Math.min(Math.max(ampere, first()), last());
       for (int i = 0; i < points.size(); i++) {
         LetThroughPoint next = points.get(i);
         if (current == next.prospectiveCurrentA()) {
@@ -99,18 +111,19 @@ final class EnergyBounds {
 
     @Override
     public double greatest(double from, double to) {
-      return to > capacityA ? NEVER : to * to * band.latestS(inside(from, to));
+      return Comparator.atMost(to, capacityA) ? to * to * band.latestS(from) : NEVER;
     }
 
     @Override
     public double least(double from, double to) {
-      double earliest = band.earliestS(inside(from, to));
-      return to > capacityA || earliest > adiabaticS ? 0 : to * to * earliest;
+      double earliest = band.earliestS(from);
+      boolean promised = Comparator.atMost(to, capacityA);
+      return promised && earliest <= adiabaticS ? to * to * earliest : 0;
     }
 
     @Override
     public Figure explain(double from, double to, Figure end, Dossier d) {
-      TripBand.Step step = band.at(inside(from, to));
+      TripBand.Step step = band.at(from);
       boolean own = step.source() != null && step.source().number() == step.latestS();
       Figure time =
           own ? Figure.of("t", step.source()) : Figure.derived("t", step.latestS(), Unit.SECOND);
@@ -127,8 +140,8 @@ final class EnergyBounds {
 
     @Override
     public double greatest(double from, double to) {
-      double inside = inside(from, to);
-      return inside < fromA || to > toA ? NEVER : energy.value();
+      boolean covered = Comparator.atMost(fromA, from) && Comparator.atMost(to, toA);
+      return covered ? energy.value() : NEVER;
     }
 
     @Override
@@ -153,7 +166,8 @@ final class EnergyBounds {
 
     @Override
     public double greatest(double from, double to) {
-      boolean covered = inside(from, to) >= current.value() && to <= capacityA;
+      boolean covered =
+          Comparator.atMost(current.value(), from) && Comparator.atMost(to, capacityA);
       return covered ? current.value() * current.value() * timeS : NEVER;
     }
 
@@ -195,6 +209,11 @@ final class EnergyBounds {
 
   /** A residual function breaks within its own time, up to the greatest current it breaks. */
   record ResidualTrip(Figure time, double breaksA) implements EnergyBound {
+    /** Whether it breaks this current. */
+    boolean breaks(double ampere) {
+      return Comparator.atMost(ampere, breaksA);
+    }
+
     @Override
     public double[] corners() {
       return new double[] {breaksA};
@@ -202,7 +221,7 @@ final class EnergyBounds {
 
     @Override
     public double greatest(double from, double to) {
-      return to > breaksA ? NEVER : to * to * time.value();
+      return breaks(to) ? to * to * time.value() : NEVER;
     }
 
     @Override
@@ -214,11 +233,5 @@ final class EnergyBounds {
     public Figure explain(double from, double to, Figure end, Dossier d) {
       return d.working().step(SQUARE, end.as("I"), time.as("t"));
     }
-  }
-
-  /** A current inside the stretch: its corners belong to the stretch above them. */
-  static double inside(double from, double to) {
-    double middle = (from + to) / 2;
-    return from == to ? Math.nextUp(from * (1 + 1e-12)) : middle;
   }
 }

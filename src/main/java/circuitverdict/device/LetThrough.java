@@ -71,11 +71,11 @@ public final class LetThrough {
   public static LetThrough byGuidance(ProtectiveDevice device, double currentA, Dossier d) {
     LetThrough letThrough = of(device, d);
     double capacity = letThrough.capacityA();
-    if (device instanceof Breaker breaker && currentA <= capacity) {
+    if (device instanceof Breaker breaker && Comparator.atMost(currentA, capacity)) {
       double row = Double.POSITIVE_INFINITY;
       for (Row each : d.edition().table("energy-limits").rows()) {
         double listed = each.keys().get(1).to();
-        row = listed >= currentA && listed < row ? listed : row;
+        row = Comparator.atMost(currentA, listed) ? Math.min(row, listed) : row;
       }
       letThrough.addClass(breaker, row, Math.min(row, capacity));
     }
@@ -193,7 +193,7 @@ public final class LetThrough {
 
   private boolean residualCovers(double to) {
     for (EnergyBound bound : bounds) {
-      if (bound instanceof EnergyBounds.ResidualTrip trip && to <= trip.breaksA()) {
+      if (bound instanceof EnergyBounds.ResidualTrip trip && trip.breaks(to)) {
         return true;
       }
     }

@@ -68,7 +68,8 @@ public final class ResidualTime {
     Value best = null;
     for (Row row : times.rows()) {
       double reached = row.keys().get(1).to();
-      if (row.keys().get(0).text().equals(delay) && multiple.value() >= reached) {
+      if (row.keys().get(0).text().equals(delay)
+          && Comparator.AT_LEAST.holds(multiple.value(), reached)) {
         Value time = times.at("latest", delay, reached);
         best = best == null || time.number() < best.number() ? time : best;
       }

@@ -3,6 +3,7 @@ package circuitverdict.device;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
@@ -126,10 +127,10 @@ public final class TripBand {
     return at(currentA).latestS();
   }
 
-  /** The step that holds at a current. */
+  /** The step that holds at a current; at a corner the one above it. */
   Step at(double currentA) {
     for (Step step : steps) {
-      if (currentA < step.toA()) {
+      if (!Comparator.atMost(step.toA(), currentA)) {
         return step;
       }
     }

@@ -1,5 +1,6 @@
 package circuitverdict.standard;
 
+import circuitverdict.quantity.Comparator;
 import java.util.List;
 
 /**
@@ -23,7 +24,14 @@ public record Row(List<Key> keys, List<Value> values) {
     }
 
     boolean covers(double number) {
-      return text == null && (above == to ? number == to : number > above && number <= to);
+      return text == null && (above == to ? number == to : inBand(number));
+    }
+
+    /**
+     * A computed figure may meet a band: at its end, rounding put aside, it still belongs to it.
+     */
+    private boolean inBand(double number) {
+      return !Comparator.atMost(number, above) && Comparator.atMost(number, to);
     }
 
     /** The key as the tables are served: a word, a number or a band. */

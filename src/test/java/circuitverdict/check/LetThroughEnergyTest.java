@@ -198,6 +198,20 @@ class LetThroughEnergyTest {
             .contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
   }
 
+  /** Both checks end at Icn, equality included: 6 kA, and 6 kA but for binary rounding. */
+  @ParameterizedTest
+  @CsvSource({"5999.99, true", "6000, true", "6000.000000000001, true", "6000.01, false"})
+  void thePromiseEndsWhereTheBreakingCapacityDoes(double current, boolean within) {
+    Finding found = oven(current).finding(CHECK);
+    judged(within, oven(current).finding(CheckName.BREAKING_CAPACITY));
+    if (within) {
+      actual(45000, complies(found));
+      assertEquals(Strength.RULE, found.strength());
+    } else {
+      openBecause(Reason.BETWEEN_BOUNDS, found);
+    }
+  }
+
   /** Guidance reads the class row of the smallest capacity not below the current: never proof. */
   @ParameterizedTest
   @CsvSource({"3000, 15000", "3001, 25000", "4500, 25000", "4501, 0"})

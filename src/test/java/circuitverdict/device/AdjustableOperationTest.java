@@ -66,6 +66,13 @@ class AdjustableOperationTest {
     assertEquals(Double.NaN, guided(set(50.0, 300.0, 0.21, 500.0), 0.4));
   }
 
+  /** 0.1 + 0.2 s in binary exceeds 0.3 s: no more than its rounding. */
+  @Test
+  void aDelayThatFitsButForBinaryRoundingFits() {
+    assertEquals(360, guided(set(50.0, 300.0, 0.1, 500.0), 0.3));
+    assertEquals(Double.NaN, guided(set(50.0, 300.0, 0.1 + 1e-9, 500.0), 0.3));
+  }
+
   private static double guided(ProtectiveDevice breaker, double time) {
     return OperatingCurrent.byGuidance(breaker, time, design()).current().value();
   }

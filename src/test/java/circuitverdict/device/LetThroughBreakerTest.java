@@ -66,6 +66,29 @@ class LetThroughBreakerTest {
     is(0, NEVER, over(breaker("B", 16.0, null, 3), 3000, 3000));
   }
 
+  /** Equality keeps within the capacity, and figures within 1e-12 of each other are equal. */
+  @Test
+  void atItsOwnCapacityItsPromiseHolds() {
+    Breaker unclassed = breaker("B", 16.0, 6000.0, null);
+    for (double at : new double[] {6000 * (1 - 1e-9), 6000, Math.nextUp(6000.0)}) {
+      is(0, 35_000, over(B16, at, at));
+      is(0, 35_000, over(B16, 100, at));
+      is(0, at * at * 0.1, over(unclassed, at, at));
+      is(0, 35_000, LetThrough.byGuidance(B16, at, design()).over(ampere(100), ampere(at)));
+    }
+    is(0, NEVER, over(B16, 6000 * (1 + 1e-9), 6000 * (1 + 1e-9)));
+    is(0, NEVER, over(B16, 100, 6000 * (1 + 1e-9)));
+    is(0, NEVER, over(unclassed, 100, 6000 * (1 + 1e-9)));
+  }
+
+  /** 5 In of B16 is 80 A: from there on 0.1 s and the class count, below it 60 s. */
+  @Test
+  void theMagneticLimitIsReachedWhereOnlyBinaryRoundingLacks() {
+    is(0, 640, over(B16, Math.nextDown(80.0), Math.nextDown(80.0)));
+    is(0, 35_000, over(B16, Math.nextDown(80.0), 6000));
+    is(0, 384_000, over(B16, 80 * (1 - 1e-11), 6000));
+  }
+
   @ParameterizedTest
   @CsvSource({"1", "4"})
   void classOneAndUnknownClassesHaveNoLimit(int energyClass) {
@@ -135,6 +158,9 @@ class LetThroughBreakerTest {
     Dossier d = design();
     is(0, 15_000, LetThrough.byGuidance(B16, 2500, d).over(ampere(2000), ampere(2500)));
     is(0, 15_000, LetThrough.byGuidance(B16, 3000, d).over(ampere(3000), ampere(3000)));
+    // 3 kA but for binary rounding: a reading of 2857.14… A widened by 5 %.
+    double widened = Math.nextUp(3000.0);
+    is(0, 15_000, LetThrough.byGuidance(B16, widened, d).over(ampere(2000), ampere(widened)));
     is(0, 25_000, LetThrough.byGuidance(B16, 3001, d).over(ampere(3001), ampere(3001)));
     is(0, 35_000, LetThrough.byGuidance(B16, 4501, d).over(ampere(4501), ampere(4501)));
     is(0, 35_000, LetThrough.byGuidance(B16, 6000, d).over(ampere(6000), ampere(6000)));

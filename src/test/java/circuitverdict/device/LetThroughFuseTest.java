@@ -30,6 +30,7 @@ class LetThroughFuseTest {
   @CsvSource({
     // Points of a 32 A gG fuse: 129 A 5 s, 220 A 0.4 s (Tables 41.4, 41.2), 350 A 0.1 s (gate).
     "128, Infinity",
+    "128.99999999999999, 83205",
     "129, 83205",
     "200, 83205",
     "220, 19360",
@@ -37,6 +38,7 @@ class LetThroughFuseTest {
     "350, 12250",
     "6000, 12250",
     "80000, 12250",
+    "80000.00000000001, 12250",
     "80001, Infinity"
   })
   void theLeastPointBelowTheCurrentBoundsIt(double current, double expected) {

@@ -68,6 +68,16 @@ class LetThroughMakerTest {
   }
 
   @Test
+  void itsEndsAreReachedWhereOnlyBinaryRoundingLacks() {
+    double first = Math.nextDown(1000.0);
+    double last = Math.nextUp(4000.0);
+    is(8000, 8000, over(MADE, first, first));
+    is(16000, 16000, over(MADE, last, last));
+    is(16000, 16000, over(MADE, first, last));
+    assertEquals(16000, LetThrough.byMaker(MADE, ampere(last), design()).value());
+  }
+
+  @Test
   void itGoesBeforeTheClassEvenWhereItIsWorse() {
     Breaker worse = breaker("B", 16.0, 6000.0, 3, point(1000, 50000), point(4000, 50000));
     is(50000, 50000, over(worse, 2000, 2000));

@@ -47,6 +47,8 @@ class LetThroughResidualTest {
   @Test
   void itCountsUpToTheCurrentItBreaksAndNoFurther() {
     is(0, 500 * 500 * 0.04, residual(B16, 500, 500));
+    double rounded = Math.nextUp(500.0);
+    is(0, 500 * 500 * 0.04, residual(B16, rounded, rounded));
     is(0, 501 * 501 * 0.1, residual(B16, 501, 501));
     is(0, 35000, residual(B16, 100, 6000));
   }
@@ -59,6 +61,7 @@ class LetThroughResidualTest {
     // And more: then the residual function bounds it.
     Breaker slow = breaker("B", 16.0, 6000.0, 3, point(100, 30000), point(500, 30000));
     is(0, 10000, residual(slow, 500, 500));
+    is(0, 10000, residual(slow, Math.nextUp(500.0), Math.nextUp(500.0)));
     is(30000, 30000, LetThrough.of(slow, design()).over(ampere(500), ampere(500)));
   }
 

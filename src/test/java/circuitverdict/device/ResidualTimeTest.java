@@ -75,8 +75,17 @@ class ResidualTimeTest {
   void belowItsOperatingCurrentNothingIsPromised(String delay) {
     Delay kind = delay.isEmpty() ? null : Delay.valueOf(delay);
     assertFalse(latest(kind, 0.99, design()).known());
-    assertFalse(latest(kind, Math.nextDown(1.0), design()).known());
+    assertFalse(latest(kind, 1 - 1e-11, design()).known());
     assertFalse(latest(kind, Double.NaN, design()).known());
+  }
+
+  /** 0.03·5 A over 0.03 A is 5 in arithmetic: figures within 1e-12 of each other are equal. */
+  @Test
+  void aMultipleReachedButForBinaryRoundingIsReached() {
+    assertEquals(0.3, latest(Delay.GENERAL, Math.nextDown(1.0), design()).value());
+    assertEquals(0.15, latest(Delay.GENERAL, Math.nextDown(2.0), design()).value());
+    assertEquals(0.04, latest(Delay.GENERAL, Math.nextDown(5.0), design()).value());
+    assertEquals(0.15, latest(Delay.GENERAL, 5 * (1 - 1e-11), design()).value());
   }
 
   @Test

@@ -137,6 +137,19 @@ class TripBandTest {
     }
   }
 
+  /** Figures within 1e-12 of each other are equal: a corner reached but for rounding is reached. */
+  @ParameterizedTest
+  @MethodSource("breakers")
+  void aTestCurrentReachedButForBinaryRoundingIsReached(String letter, double in) {
+    TripBand band = band(letter, in);
+    for (int i = 1; i < band.steps().size(); i++) {
+      TripBand.Step step = band.steps().get(i);
+      assertEquals(step, band.at(Math.nextDown(step.fromA())));
+      assertEquals(step, band.at(step.fromA()));
+      assertEquals(band.steps().get(i - 1), band.at(step.fromA() * (1 - 1e-11)));
+    }
+  }
+
   @Test
   void fiftyAmperesTypeBAtSeventyIsNeitherPromisedToTripNorToHold() {
     // Common practice: such a device needs about 70 A (1.4 In) for some 10 000 s before it trips.

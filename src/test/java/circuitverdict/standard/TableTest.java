@@ -67,6 +67,18 @@ class TableTest {
     assertNull(drop.at("limit", "public", "heating"));
   }
 
+  /** On-Site Guide (from memory): 1.0 mm² up to 3 kA, 2.5 mm² above; 1e-12 of it is equal. */
+  @Test
+  void aBandReachesToItsEndWhateverBinaryRoundingAdds() {
+    Table guidance = EDITION.table("energy-guidance");
+    assertEquals(1.0, guidance.at("B", 6, 3000).number());
+    assertEquals(1.0, guidance.at("B", 6, Math.nextUp(3000.0)).number());
+    assertEquals(2.5, guidance.at("B", 6, 3000 * (1 + 1e-11)).number());
+    assertEquals(2.5, guidance.at("B", 6, Math.nextUp(6000.0)).number());
+    assertNull(guidance.at("B", 6, 6000 * (1 + 1e-11)));
+    assertNull(guidance.at("B", 6, 0));
+  }
+
   @Test
   void keysAreServedAsWordNumberOrBand() {
     assertEquals("B", EDITION.table("41.3").rows().get(0).keys().get(0).shown());
