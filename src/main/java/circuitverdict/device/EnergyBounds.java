@@ -156,6 +156,32 @@ final class EnergyBounds {
   }
 
   /**
+   * A declared let-through of a pair above the device's own capacity: at that itself, and below it,
+   * the device's own promise still holds.
+   */
+  record Pair(Limit limit) implements EnergyBound {
+    @Override
+    public double[] corners() {
+      return limit.corners();
+    }
+
+    @Override
+    public double greatest(double from, double to) {
+      return Comparator.atMost(to, limit.fromA()) ? NEVER : limit.greatest(from, to);
+    }
+
+    @Override
+    public double least(double from, double to) {
+      return limit.least(from, to);
+    }
+
+    @Override
+    public Figure explain(double from, double to, Figure end, Dossier d) {
+      return limit.explain(from, to, end, d);
+    }
+  }
+
+  /**
    * Above a known operating point of a cartridge fuse its energy does not rise (common practice).
    */
   record FusePoint(Figure current, double timeS, double capacityA) implements EnergyBound {

@@ -115,7 +115,7 @@ public final class LetThrough {
               limitedA2s,
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
-      bounds.add(new EnergyBounds.Limit(energy, capacityA(), upToA));
+      bounds.add(new EnergyBounds.Pair(new EnergyBounds.Limit(energy, capacityA(), upToA)));
     }
     return this;
   }
@@ -125,30 +125,30 @@ public final class LetThrough {
     double fromA = from.value();
     double to = Math.max(fromA, upTo.value());
     double[] corners = corners(fromA, to);
-    double greatest = -1;
     double least = 0;
-    EnergyBound deciding = null;
-    double decidingFrom = fromA;
-    double decidingTo = to;
+    Worst worst = new Worst(null, -1, fromA, to);
     for (int i = 0; i + 1 < corners.length; i++) {
-      EnergyBound tightest = tightest(corners[i], corners[i + 1]);
-      double here =
-          tightest == null
-              ? Double.POSITIVE_INFINITY
-              : tightest.greatest(corners[i], corners[i + 1]);
-      if (here > greatest) {
-        greatest = here;
-        deciding = tightest;
-        decidingFrom = corners[i];
-        decidingTo = corners[i + 1];
-      }
+      worst = worse(worst, corners[i], corners[i + 1]);
       least = Math.max(least, least(corners[i], corners[i + 1]));
     }
+    // At a corner itself another bound may speak than beside it: that of the own capacity's end.
+    for (double corner : corners) {
+      worst = worse(worst, corner, corner);
+    }
     Figure most =
-        deciding == null || Double.isInfinite(greatest)
+        Double.isInfinite(worst.energy()) || worst.bound() == null
             ? energy(Double.POSITIVE_INFINITY)
-            : deciding.explain(decidingFrom, decidingTo, end(decidingTo, from, upTo), d);
-    return new Energy(energy(least), most, decidingTo);
+            : worst.bound().explain(worst.from(), worst.to(), end(worst.to(), from, upTo), d);
+    return new Energy(energy(least), most, worst.to());
+  }
+
+  /** The stretch with the greatest energy so far, and the bound that promises it there. */
+  private record Worst(EnergyBound bound, double energy, double from, double to) {}
+
+  private Worst worse(Worst worst, double from, double to) {
+    EnergyBound tightest = tightest(from, to);
+    double here = tightest == null ? Double.POSITIVE_INFINITY : tightest.greatest(from, to);
+    return here > worst.energy() ? new Worst(tightest, here, from, to) : worst;
   }
 
   /**

@@ -210,6 +210,15 @@ class BackUpRuleTest {
     limit(3000, fails(found));
   }
 
+  /** Up to its own Icn, equality and binary rounding included, nothing stands behind the device. */
+  @ParameterizedTest
+  @CsvSource({"5999.99, 6000", "6000, 6000", "6000.000000000001, 6000", "6000.01, 10000"})
+  void backUpCountsAboveTheOwnCapacityOnly(double current, double limit) {
+    Finding found = complies(backed(current).finding(CHECK));
+    limit(limit, found);
+    assertEquals(limit > 6000, remarks(found).contains(NoteCode.BACKED_UP));
+  }
+
   /** A declared combination with a named upstream device holds up to its rating. */
   @ParameterizedTest
   @CsvSource({"9999, true", "10000, true", "10001, false"})

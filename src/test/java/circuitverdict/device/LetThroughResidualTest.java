@@ -101,6 +101,22 @@ class LetThroughResidualTest {
     is(0, NEVER, alone.over(ampere(7000), ampere(10000)));
   }
 
+  /** The device's own promise holds up to its Icn, equality included: the pair counts above it. */
+  @Test
+  void atItsOwnCapacityTheDevicesPromiseCountsNotThePairs() {
+    LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, 10_000);
+    for (double at : new double[] {6000 * (1 - 1e-9), 6000, Math.nextUp(6000.0)}) {
+      is(0, 35_000, pair.over(ampere(at), ampere(at)));
+      is(0, 35_000, pair.over(ampere(5000), ampere(at)));
+    }
+    double above = 6000 * (1 + 1e-9);
+    is(0, 20_000, pair.over(ampere(above), ampere(above)));
+    // A range that begins at Icn holds a current at which the device's own promise counts.
+    is(0, 35_000, pair.over(ampere(6000), ampere(above)));
+    is(0, 20_000, pair.over(ampere(7000), ampere(Math.nextUp(10_000.0))));
+    is(0, NEVER, pair.over(ampere(7000), ampere(10_000 * (1 + 1e-9))));
+  }
+
   @Test
   void aSmallDeclaredLetThroughDoesNotImproveWhatLiesBelow() {
     LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, 10_000);
