@@ -131,9 +131,11 @@ public final class LetThrough {
       worst = worse(worst, corners[i], corners[i + 1]);
       least = Math.max(least, least(corners[i], corners[i + 1]));
     }
-    // At a corner itself another bound may speak than beside it: that of the own capacity's end.
+    // At a corner itself another bound may speak than beside it: that of the own capacity's end, or
+    // a single point of the maker's.
     for (double corner : corners) {
       worst = worse(worst, corner, corner);
+      least = Math.max(least, least(corner, corner));
     }
     Figure most =
         Double.isInfinite(worst.energy()) || worst.bound() == null

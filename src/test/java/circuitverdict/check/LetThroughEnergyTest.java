@@ -39,6 +39,27 @@ class LetThroughEnergyTest {
   }
 
   /**
+   * One point of the maker's within the range settles it there, before the class (45 000 A²s) that
+   * would let it pass: 115²·6² = 476 100 A²s. Outside the range it says nothing.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2000, 476101, false",
+    "3000, 476101, false",
+    "3000, 476100, true",
+    "3001, 476101, true"
+  })
+  void onePointWithinTheRangeSettlesItThere(double current, double energy, boolean holds) {
+    String point = "[{\"prospectiveCurrentA\": %s, \"energyA2s\": %s}]".formatted(current, energy);
+    Finding found = oven(3000).withJson("/device/letThrough", point).finding(CHECK);
+    judged(holds, found);
+    assertEquals(Strength.RULE, found.strength());
+    if (!holds) {
+      actual(energy, found);
+    }
+  }
+
+  /**
    * EN 60898-1 annex ZA, B32, 6 kA, class 3: 45 000 A²s, up to Icn, the neutral beside the line.
    */
   @Test

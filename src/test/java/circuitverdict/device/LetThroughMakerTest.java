@@ -100,6 +100,22 @@ class LetThroughMakerTest {
     is(0, 35000, over(one, 2999, 2999));
   }
 
+  /** A fault at the point's very current is one of the range: its energy is certainly reached. */
+  @Test
+  void aPointThatTheRangeTouchesSettlesItThere() {
+    Breaker worse = breaker("B", 16.0, 6000.0, 3, point(3000, 50000));
+    is(50000, 50000, over(worse, 100, 6000));
+    is(50000, 50000, over(worse, 3000, 6000));
+    is(50000, 50000, over(worse, 100, 3000));
+    is(0, 35000, over(worse, 3001, 6000));
+    is(0, 35000, over(worse, 100, 2999));
+    Breaker better = breaker("B", 16.0, 6000.0, 3, point(3000, 12000));
+    is(12000, 35000, over(better, 500, 6000));
+    // The ends of a curve, touched from without.
+    is(8000, 35000, over(MADE, 600, 1000));
+    is(16000, 35000, over(MADE, 4000, 6000));
+  }
+
   @Test
   void aPointOfNoEnergyIsTakenAtTheGreaterOfItsNeighbours() {
     Breaker zero = breaker("B", 16.0, 6000.0, 3, point(1000, 0), point(4000, 16000));

@@ -72,6 +72,16 @@ class LetThroughResidualTest {
     is(30000, 30000, residual(made, 400, 4000));
   }
 
+  /** At IΔm itself the residual function still breaks: a point there condemns nothing. */
+  @Test
+  void aPointOfTheMakersAtWhatItBreaksCondemnsNothing() {
+    Breaker made = breaker("B", 16.0, 6000.0, 3, point(500, 30000));
+    is(0, 10000, residual(made, 500, 500));
+    is(0, 35000, residual(made, 500, 600));
+    Breaker above = breaker("B", 16.0, 6000.0, 3, point(501, 30000));
+    is(30000, 35000, residual(above, 400, 600));
+  }
+
   @Test
   void anUnknownTimeOrCapacityChangesNothing() {
     LetThrough noTime =
