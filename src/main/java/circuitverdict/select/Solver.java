@@ -4,6 +4,7 @@ import circuitverdict.check.Check;
 import circuitverdict.check.CheckName;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Finding;
+import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.At;
@@ -63,12 +64,19 @@ public final class Solver {
   private final Circuit circuit;
   private final Edition edition;
   private final List<Check> checks;
+  private final Result found;
 
   /** A solver for a circuit among these checks. */
   public Solver(Circuit circuit, Edition edition, List<Check> checks) {
+    this(circuit, edition, checks, null);
+  }
+
+  /** A solver that need not evaluate again what these checks found for the circuit as it stands. */
+  public Solver(Circuit circuit, Edition edition, List<Check> checks, Result found) {
     this.circuit = circuit;
     this.edition = edition;
     this.checks = checks;
+    this.found = found;
   }
 
   /** The limits that can be given, each governed by the check that sets it. */
@@ -202,9 +210,15 @@ public final class Solver {
       }
     }
 
+    private Finding at(double value) {
+      Double stated = stated(quantity);
+      return found != null && stated != null && stated == value
+          ? found.of(check.name())
+          : CircuitCheck.one(check, vary.apply(value), edition, false);
+    }
+
     private boolean tries(int steps) {
-      Circuit varied = vary.apply((double) steps / quantity.stepsPerUnit);
-      Finding finding = CircuitCheck.one(check, varied, edition, false);
+      Finding finding = at((double) steps / quantity.stepsPerUnit);
       boolean holds = finding.verdict() == Verdict.COMPLIES;
       double margin =
           finding.governing() == null ? Double.NaN : finding.governing().marginPercent();

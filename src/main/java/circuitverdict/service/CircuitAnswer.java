@@ -52,7 +52,7 @@ public final class CircuitAnswer {
     Circuit circuit = circuit(body);
     Result result = CircuitCheck.run(checks, circuit, edition, full);
     List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();
-    List<Limit> limits = full ? new Solver(circuit, edition, checks).limits() : List.of();
+    List<Limit> limits = full ? new Solver(circuit, edition, checks, result).limits() : List.of();
     return Json.object(
         json -> {
           AnswerJson answer = new AnswerJson(json, edition, full);

@@ -5,7 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds rows by their keys: by the first word through a hash, then by looking along few rows. */
+/**
+ * Finds rows by their keys: by the first word through a hash, then by looking along few rows, at
+ * numbers before words.
+ */
 final class RowIndex {
   private static final Row[] NONE = new Row[0];
 
@@ -86,7 +89,7 @@ final class RowIndex {
   Row find(String first, String second, double third) {
     for (Row row : group(first)) {
       List<Row.Key> keys = row.keys();
-      if (keys.get(1).covers(second) && keys.get(2).covers(third)) {
+      if (keys.get(2).covers(third) && keys.get(1).covers(second)) {
         return row;
       }
     }
@@ -96,7 +99,7 @@ final class RowIndex {
   Row find(String first, String second, String third, double fourth) {
     for (Row row : group(first)) {
       List<Row.Key> keys = row.keys();
-      if (keys.get(1).covers(second) && keys.get(2).covers(third) && keys.get(3).covers(fourth)) {
+      if (keys.get(3).covers(fourth) && keys.get(1).covers(second) && keys.get(2).covers(third)) {
         return row;
       }
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import circuitverdict.check.Check;
 import circuitverdict.check.CheckName;
 import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.select.Limit;
@@ -12,6 +13,7 @@ import circuitverdict.select.Solver;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -66,7 +68,13 @@ class LimitsTest {
   private static String limits(ObjectNode body, Random random) {
     Circuit circuit = Verdicts.circuit(body);
     Edition edition = Verdicts.edition(body);
-    for (Limit limit : new Solver(circuit, edition, CircuitCheck.all()).limits()) {
+    List<Limit> limits = new Solver(circuit, edition, CircuitCheck.all()).limits();
+    Result found = CircuitCheck.explained(circuit, edition);
+    List<Limit> same = new Solver(circuit, edition, CircuitCheck.all(), found).limits();
+    if (!limits.equals(same)) {
+      return limits + " but " + same + " from what was found";
+    }
+    for (Limit limit : limits) {
       String at = limit.pointer().text();
       ObjectNode kept = Bodies.with(body, at, limit.value());
       for (Check check : CircuitCheck.all()) {
