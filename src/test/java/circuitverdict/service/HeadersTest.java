@@ -11,6 +11,7 @@ import circuitverdict.service.ContractDocument.Operation;
 import circuitverdict.service.Http.Reply;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,17 @@ class HeadersTest {
     assertEquals("Prefer, Accept, Accept-Language", reply.header("Vary"));
     assertEquals("en", reply.header("Content-Language"));
     assertEquals(call.isPost(), reply.header("Cache-Control") == null, call::toString);
+  }
+
+  @ParameterizedTest
+  @MethodSource("oneOfEach")
+  void anotherMethodIsToldWhichThereAre(Call call) {
+    Operation operation = ContractDocument.contract().operation(call.operation());
+    Reply reply = Http.send("DELETE", call.address(), BodyPublishers.noBody());
+    JsonNode headers = ContractDocument.contract().response(operation, 405).path("headers");
+    JsonNode allow = ContractDocument.contract().resolve(headers.path("Allow"));
+    assertTrue(reply.header("Allow").matches(allow.at("/schema/pattern").asText()));
+    assertTrue(reply.header("Allow").contains(operation.method()), reply.header("Allow"));
   }
 
   @ParameterizedTest

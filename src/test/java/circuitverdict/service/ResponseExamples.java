@@ -60,7 +60,7 @@ final class ResponseExamples {
     example.set("value", reply.json());
   }
 
-  /** The examples of the service's problems, by response; 429 is the deployment's own. */
+  /** The examples of the service's problems, by response. */
   static Map<String, ObjectNode> problems() {
     String check = "/v1/circuit-checks";
     Map<String, ObjectNode> problems = new LinkedHashMap<>();

@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import io.restassured.config.EncoderConfig;
@@ -16,6 +17,7 @@ import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
@@ -265,7 +267,16 @@ class EdgeHttpTest {
   void ourOwnFaultsLeakNothing() {
     problem(given().get("/v1/test-edge/failing"), 500, "internal-error")
         .body(not(containsString("secret")));
+  }
+
+  @Test
+  void whenToComeBackIsWhatTheContractShows() throws IOException {
+    String example;
+    try (InputStream contract = getClass().getResourceAsStream("/META-INF/openapi.yaml")) {
+      example =
+          new YAMLMapper().readTree(contract).at("/components/headers/RetryAfter/example").asText();
+    }
     problem(given().get("/v1/test-edge/unavailable"), 503, "unavailable")
-        .header("Retry-After", notNullValue());
+        .header("Retry-After", equalTo(example));
   }
 }
