@@ -44,7 +44,8 @@ public class CircuitChecks {
           "liveConductors",
           "cable",
           "furtherCables",
-          "load");
+          "load",
+          "requirements");
 
   @Inject Engine engine;
   @Inject ContractReader bodies;

@@ -27,18 +27,25 @@ public final class UnusedMembers {
 
   private static final Set<String> SELECTION_ONLY = Set.of("limit", "offset", "preferences");
 
-  /** Members below the top that no operation reads yet, wherever they stand. */
+  /** Members below the top that no operation reads yet: wherever they stand, or in one parent. */
   private static final Set<String> BELOW =
       Set.of(
           "transformer",
           "grid",
           "localGeneration",
+          "faultCurrents/twoPhase",
           "minimumA",
           "peakA",
-          "inrush",
+          "load/inrush",
+          "parts/inrush",
           "residualWaveform",
+          "parts/canOverload",
+          "parts/thirdHarmonicPercent",
+          "parts/protectiveConductorCurrentA",
           "concealment",
+          "id",
           "gtin",
+          "device/ratedVoltageV",
           "ratedLineToEarthVoltageV",
           "characteristicCurrentA",
           "isolation",
@@ -46,16 +53,28 @@ public final class UnusedMembers {
           "unidirectional",
           "referenceTemperatureC",
           "derating",
-          "selectivity",
+          "device/selectivity",
           "markings",
           "features",
           "type",
           "longTimeDelayS",
+          "protectedPoles",
+          "conditionalCapacityA",
+          "assembly/ambientTemperatureC",
+          "premises/use",
           "operatedBy",
           "pollutionDegree",
           "higherRiskResidential",
-          "protectedPoles",
-          "conditionalCapacityA");
+          "requirements/selectivity",
+          "requirements/inrush");
+
+  /** Of devices beside the circuit's own little is read; all else of them is told. */
+  private static final Map<String, Set<String>> ALL_THAT_IS_READ =
+      Map.of(
+          "residualDevice",
+          Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
+          "upstreamDevice",
+          Set.of("standard", "ratedCurrentA", "breakingCapacityA"));
 
   private final Set<String> read;
   private final List<Note> notes = new ArrayList<>();
@@ -84,7 +103,7 @@ public final class UnusedMembers {
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
       String name = field.getKey();
-      boolean own = Set.of("reference", "edition", "stage", "requirements").contains(name);
+      boolean own = Set.of("reference", "edition", "stage").contains(name);
       if (NEVER.contains(name)
           || besides.contains(name)
           || read != null && !own && !read.contains(name)) {
@@ -113,13 +132,11 @@ public final class UnusedMembers {
     }
   }
 
-  /** Some names mean other things elsewhere. */
   private static boolean unread(String parent, String name) {
-    return BELOW.contains(name)
-        || name.equals("use") && parent.equals("premises")
-        || name.equals("ambientTemperatureC") && parent.equals("assembly")
-        || name.equals("ratedVoltageV") && !parent.equals("load") && !parent.equals("parts")
-        || name.equals("inrush") && parent.equals("requirements");
+    Set<String> all = ALL_THAT_IS_READ.get(parent);
+    return all != null && !all.contains(name)
+        || BELOW.contains(name)
+        || BELOW.contains(parent + "/" + name);
   }
 
   private void add(String parent, String member) {
