@@ -59,6 +59,10 @@ public record LoopQuestion(
     Working working = explain ? Working.recording() : Working.silent();
     Dossier d = new Dossier(edition, Allowance.TABLE_DEFAULTS, working);
     List<Citation> clauses = new ArrayList<>();
+    Figure voltage =
+        voltageV == null
+            ? d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH)
+            : d.given("Uo", voltageV, Unit.VOLT, new Pointer("", "lineToEarthVoltageV"));
     Figure residual = Figure.unknown("Zs,max", Unit.OHM);
     if (ResidualTime.has(device)) {
       clauses.add(edition.clause(Clause.DISCONNECTION_TT));
@@ -68,7 +72,7 @@ public record LoopQuestion(
               device.data().residual().operatingCurrentA(),
               Unit.AMPERE,
               new Pointer(device.data().place() + "/residual", "operatingCurrentA"));
-      residual = withinTime(device, timeS, operating, d);
+      residual = withinTime(device, timeS, voltage, operating, d);
     }
     if (device instanceof Rccb) {
       boolean known = residual.known();
@@ -84,10 +88,6 @@ public record LoopQuestion(
           d);
     }
     clauses.add(edition.clause(Clause.AUTOMATIC_DISCONNECTION));
-    Figure voltage =
-        voltageV == null
-            ? d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH)
-            : d.given("Uo", voltageV, Unit.VOLT, new Pointer("", "lineToEarthVoltageV"));
     OperatingCurrent operating = OperatingCurrent.within(device, timeS, d);
     LoopLimit limit = LoopLimit.of(operating, voltage, d);
     Figure reading =
@@ -110,17 +110,11 @@ public record LoopQuestion(
 
   /** The limit of 50 V/IΔn, or the lower one at which the break time is still short enough. */
   private static Figure withinTime(
-      ProtectiveDevice device, double timeS, Figure operating, Dossier d) {
+      ProtectiveDevice device, double timeS, Figure voltage, Figure operating, Dossier d) {
     Figure touch = LoopLimit.ofResidual(operating, d).impedance();
     Figure multiple = ResidualTime.leastMultipleWithin(device, timeS, d);
     Figure fast =
-        d.working()
-            .step(
-                IN_TIME,
-                d.constant("Cmin", Constant.CMIN),
-                d.constant("Uo", Constant.NOMINAL_LINE_TO_EARTH),
-                multiple,
-                operating);
+        d.working().step(IN_TIME, d.constant("Cmin", Constant.CMIN), voltage, multiple, operating);
     return fast.known() && touch.known()
         ? Figure.lesser(touch, fast)
         : Figure.unknown("Zs,max", Unit.OHM);

@@ -3,6 +3,7 @@ package circuitverdict.service.wire;
 import circuitverdict.check.Reason;
 import circuitverdict.check.Verdict;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
 import circuitverdict.quantity.Shown;
 import circuitverdict.select.LoopQuestion;
 import circuitverdict.standard.Edition;
@@ -60,14 +61,15 @@ public final class LoopLimitJson {
                   : "No limit is known for " + open + " of the devices asked.");
           json.writeArrayFieldStart("items");
           for (int i = 0; i < answers.size(); i++) {
-            item(json, items.get(i), answers.get(i));
+            item(json, items.get(i), "/items/" + i + "/device", answers.get(i));
           }
           json.writeEndArray();
           answer.foot(List.of(), version);
         });
   }
 
-  private void item(JsonGenerator json, JsonNode asked, LoopQuestion answer) throws IOException {
+  private void item(JsonGenerator json, JsonNode asked, String place, LoopQuestion answer)
+      throws IOException {
     json.writeStartObject();
     json.writeFieldName("device");
     json.writeRawValue(ECHO.writeValueAsString(asked.path("device")));
@@ -88,7 +90,9 @@ public final class LoopLimitJson {
       Json.steps(json, answer.dossier().working().steps());
     }
     Json.notes(json, "missing", answer.dossier().missing(), full);
-    Json.notes(json, "remarks", answer.dossier().remarks(), full);
+    List<Note> remarks = new ArrayList<>(answer.dossier().remarks());
+    remarks.addAll(UnusedMembers.ofItem(asked.path("device"), place));
+    Json.notes(json, "remarks", remarks, full);
     json.writeEndObject();
   }
 

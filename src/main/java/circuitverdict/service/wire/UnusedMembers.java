@@ -68,13 +68,25 @@ public final class UnusedMembers {
           "requirements/selectivity",
           "requirements/inrush");
 
-  /** Of devices beside the circuit's own little is read; all else of them is told. */
+  private static final String ITEM = "items";
+
+  /** Of other devices than the circuit's own little is read; all else of them is told. */
   private static final Map<String, Set<String>> ALL_THAT_IS_READ =
       Map.of(
           "residualDevice",
           Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
           "upstreamDevice",
-          Set.of("standard", "ratedCurrentA", "breakingCapacityA"));
+          Set.of("standard", "ratedCurrentA", "breakingCapacityA"),
+          ITEM,
+          Set.of(
+              "id",
+              "standard",
+              "characteristic",
+              "ratedCurrentA",
+              "magneticMultiples",
+              "utilizationCategory",
+              "residual",
+              "settings"));
 
   private final Set<String> read;
   private final List<Note> notes = new ArrayList<>();
@@ -96,6 +108,13 @@ public final class UnusedMembers {
   /** What an operation that reads only these members does not use. */
   public static List<Note> ofReading(JsonNode body, Set<String> read) {
     return new UnusedMembers(read).top(body, SELECTION_ONLY);
+  }
+
+  /** What the limit of the loop impedance of a device does not use of it. */
+  public static List<Note> ofItem(JsonNode device, String place) {
+    UnusedMembers unused = new UnusedMembers(null);
+    unused.below(place, ITEM, device);
+    return unused.notes;
   }
 
   private List<Note> top(JsonNode body, Set<String> besides) {
@@ -134,9 +153,9 @@ public final class UnusedMembers {
 
   private static boolean unread(String parent, String name) {
     Set<String> all = ALL_THAT_IS_READ.get(parent);
-    return all != null && !all.contains(name)
-        || BELOW.contains(name)
-        || BELOW.contains(parent + "/" + name);
+    return all != null
+        ? !all.contains(name)
+        : BELOW.contains(name) || BELOW.contains(parent + "/" + name);
   }
 
   private void add(String parent, String member) {
