@@ -11,8 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Stream;
 
@@ -35,7 +37,10 @@ final class Calls {
     return all().stream().filter(Call::isPost).toList();
   }
 
-  /** One for each request example of the contract; for a GET the examples of its parameters. */
+  /**
+   * One for each request example of the contract; for a GET the examples of its parameters, those
+   * of one name together.
+   */
   static List<Call> ofContract() {
     List<Call> calls = new ArrayList<>();
     for (Operation operation : CONTRACT.operations()) {
@@ -45,7 +50,9 @@ final class Calls {
           calls.add(post(operation, example.getKey(), example.getValue().path("value")));
         }
       } else {
-        calls.add(new Call(operation.id(), "example", "GET", address(operation), null));
+        for (String name : names(operation)) {
+          calls.add(new Call(operation.id(), name, "GET", address(operation, name), null));
+        }
       }
     }
     return calls;
@@ -106,16 +113,31 @@ final class Calls {
     return new Call(operation.id(), name, "POST", operation.path(), body.toString());
   }
 
-  private static String address(Operation operation) {
+  /** Names of the examples of a GET's query; where none has a name, one for all. */
+  private static Set<String> names(Operation operation) {
+    Set<String> names = new LinkedHashSet<>();
+    for (JsonNode parameter : operation.node().path("parameters")) {
+      parameter.path("examples").fieldNames().forEachRemaining(names::add);
+    }
+    return names.isEmpty() ? Set.of("example") : names;
+  }
+
+  private static String address(Operation operation, String example) {
     String path = operation.path();
     StringJoiner query = new StringJoiner("&", "?", "").setEmptyValue("");
     for (JsonNode written : operation.node().path("parameters")) {
       JsonNode parameter = CONTRACT.resolve(written);
       String name = parameter.path("name").asText();
-      String value = URLEncoder.encode(parameter.path("example").asText(), StandardCharsets.UTF_8);
+      JsonNode named = parameter.path("examples").path(example).path("value");
+      String text = (named.isMissingNode() ? parameter.path("example") : named).asText();
+      String value = URLEncoder.encode(text, StandardCharsets.UTF_8);
       switch (parameter.path("in").asText()) {
         case "path" -> path = path.replace("{" + name + "}", value);
-        case "query" -> query.add(name + "=" + value);
+        case "query" -> {
+          if (!text.isEmpty()) {
+            query.add(name + "=" + value);
+          }
+        }
         default -> {
           // Headers are told apart by the tests that send them.
         }

@@ -82,7 +82,7 @@ class RemediesTest {
   /** What a selection without a device says would have to change lets a device pass. */
   @Test
   void aRemedyOfASelectionLetsADevicePass() {
-    Call call = Calls.ofContract("selectDevices", "nothing-passes");
+    Call call = Calls.ofContract("selectDevices", "does-not-comply");
     JsonNode before = Http.send(call).json();
     assertEquals(0, before.path("selectedCount").intValue());
     assertFalse(before.path("remedies").isEmpty(), before::toString);

@@ -48,7 +48,9 @@ final class ResponseExamples {
       throw new AssertionError(call + ": " + reply.text());
     }
     String request =
-        call.isPost() ? "the request example of this name" : "the examples of the parameters";
+        call.isPost()
+            ? "the request example of this name"
+            : "the parameters' examples of this name";
     String depth =
         WITHOUT_DEPTH.contains(call.operation())
             ? ""
