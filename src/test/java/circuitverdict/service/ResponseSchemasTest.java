@@ -13,7 +13,10 @@ class ResponseSchemasTest {
   private static final String ANSWER =
       """
       {"stage": "design", "verdict": "complies",
-       "findings": [{"check": "voltage-drop", "verdict": "complies", "counted": true%s}],
+       "findings": [{"check": "voltage-drop", "verdict": "complies", "counted": true,
+                    "clauses": [{"standard": "BS 7671:2018+A4:2026", "reference": "525"}],
+                    "subject": "/cable"%s}],
+       "cautions": [{"code": "designers-aid"}],
        "edition": {"id": "bs7671-2018-a4", "tablesDigest": "sha-256:0123456789abcdef"},
        "service": {"version": "1.0.0"}%s}""";
 
@@ -32,6 +35,7 @@ class ResponseSchemasTest {
         ", \"actual\": {\"symbol\": \"Zs\", \"unit\": \"kA\"}",
         ", \"actual\": {\"symbol\": \"Zs\", \"unit\": \"A\", \"invented\": 1}",
         ", \"missing\": [{\"code\": \"missing-input\", \"text\": null}]",
+        ", \"clauses\": []",
         ", \"clauses\": [{\"confidence\": \"rumour\"}]"
       })
   void refusesABadFinding(String member) {
