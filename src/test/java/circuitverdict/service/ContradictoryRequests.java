@@ -113,6 +113,7 @@ final class ContradictoryRequests {
       requests.add(request(path, CONTRADICTIONS.get(0)));
     }
     requests.add(withoutEdition());
+    requests.add(ofTwoPhases());
     return requests;
   }
 
@@ -138,6 +139,19 @@ final class ContradictoryRequests {
         "invalid-request",
         "edition-required",
         "",
+        body,
+        () -> Http.post("/v1/circuit-checks", body));
+  }
+
+  /** The bounds of the contract cannot say "1 or 3". */
+  private static BadRequest ofTwoPhases() {
+    String body = "{\"supply\": {\"phases\": 2}}";
+    return new BadRequest(
+        "a supply of two phases",
+        422,
+        "invalid-request",
+        "unknown-value",
+        "/supply/phases",
         body,
         () -> Http.post("/v1/circuit-checks", body));
   }

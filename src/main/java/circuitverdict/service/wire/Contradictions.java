@@ -1,6 +1,7 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.service.edge.Fault;
+import circuitverdict.service.edge.FaultCode;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -121,6 +122,14 @@ public final class Contradictions {
     boolean origin = "origin".equals(supply.path("point").textValue());
     if (origin && supply.path("voltageDropPercent").doubleValue() > 0) {
       add("/supply/voltageDropPercent", "Voltage drop is counted from the origin: there it is 0.");
+    }
+    if (supply.path("phases").intValue() == 2) {
+      faults.add(
+          Fault.inBody(
+              FaultCode.UNKNOWN_VALUE.code(),
+              "A supply has one phase or three.",
+              "/supply/phases",
+              List.of("1", "3")));
     }
     JsonNode voltage = supply.path("lineToEarthVoltageV");
     boolean isPublic = "public".equals(supply.path("ownership").textValue());
