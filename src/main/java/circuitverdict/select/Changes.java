@@ -2,6 +2,7 @@ package circuitverdict.select;
 
 import circuitverdict.check.Check;
 import circuitverdict.check.CheckName;
+import circuitverdict.check.Result;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Cable.ProtectiveMeans;
 import circuitverdict.circuit.Circuit;
@@ -23,11 +24,13 @@ final class Changes {
   private final Circuit circuit;
   private final Edition edition;
   private final List<Check> checks;
+  private final Result before;
 
-  Changes(Circuit circuit, Edition edition, List<Check> checks) {
+  Changes(Circuit circuit, Edition edition, List<Check> checks, Result before) {
     this.circuit = circuit;
     this.edition = edition;
     this.checks = checks;
+    this.before = before;
   }
 
   /** Changes for these failed checks, smallest kind first. */
@@ -171,7 +174,7 @@ final class Changes {
     if (now == null) {
       return List.of();
     }
-    Solver solver = new Solver(circuit, edition, checks);
+    Solver solver = new Solver(circuit, edition, checks, before);
     List<Change> changes = new ArrayList<>();
     failed.stream()
         .flatMap(name -> solver.greatestLength(name).stream())

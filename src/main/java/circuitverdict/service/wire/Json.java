@@ -54,7 +54,7 @@ public final class Json {
     }
   }
 
-  /** A text that only answers of the same kind can have: a symbol, a unit, a word of ours. */
+  /** A text of ours, found in other answers too: a symbol, a unit, a word, a fixed sentence. */
   static void word(JsonGenerator json, SerializedString name, String word) throws IOException {
     json.writeFieldName(name);
     json.writeString(WORDS.of(word));
@@ -106,7 +106,7 @@ public final class Json {
     json.writeStartObject();
     word(json, Names.CODE, note.code().code());
     if (full) {
-      text(json, Names.TEXT, NoteText.of(note));
+      word(json, Names.TEXT, NoteText.of(note));
     }
     if (note.pointer() != null) {
       pointer(json, note.pointer());
