@@ -82,6 +82,9 @@ final class ContradictoryRequests {
               "{\"residualDevice\": {\"standard\": \"IEC 61008-1\","
                   + " \"residual\": {\"operatingCurrentA\": 0.03, \"delayS\": 0.1}}}",
               "/residualDevice/residual/delayS"),
+          // contract, delayS: a set delay belongs to adjustable
+          fixed("general"),
+          fixed("S"),
           new Contradiction("a current twice", POINTS, "/device/letThrough/1"),
           new Contradiction(
               "a service capacity above the breaking capacity",
@@ -91,6 +94,16 @@ final class ContradictoryRequests {
               "magnetic limits the wrong way round",
               "{\"device\": {\"magneticMultiples\": {\"lower\": 10, \"upper\": 5}}}",
               "/device/magneticMultiples/lower"));
+
+  private static Contradiction fixed(String delay) {
+    return new Contradiction(
+        "a set delay beside the type " + delay,
+        "{\"device\": {\"standard\": \"IEC 60947-2\", \"residual\": {\"operatingCurrentA\": 0.3,"
+            + " \"delay\": \""
+            + delay
+            + "\", \"delayS\": 0.3}}}",
+        "/device/residual/delayS");
+  }
 
   private static Contradiction kind(String kind) {
     return new Contradiction(

@@ -20,6 +20,9 @@ public final class Contradictions {
   /** Nominal voltage of public supplies, V: a fact of the contract, checked before any edition. */
   private static final double PUBLIC_VOLTAGE_V = 230;
 
+  /** The one kind of residual function that has a set delay. */
+  private static final String ADJUSTABLE = "adjustable";
+
   /** Their standards know a general type and type S only. */
   private static final Set<String> HOUSEHOLD_RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
 
@@ -181,16 +184,18 @@ public final class Contradictions {
           pointer + "/magneticMultiples/upper",
           "The instantaneous release is stated twice: by its setting and by its limits.");
     }
-    if (!HOUSEHOLD_RESIDUAL.contains(device.path("standard").asText(""))) {
-      return;
-    }
     JsonNode residual = device.path("residual");
-    boolean adjustable = "adjustable".equals(residual.path("delay").textValue());
+    String delay = residual.path("delay").asText("");
+    boolean adjustable = ADJUSTABLE.equals(delay);
     boolean set = residual.path("delayS").isNumber();
-    if (adjustable || set) {
-      add(
-          pointer + "/residual/" + (adjustable ? "delay" : "delayS"),
-          "Residual functions to this standard are general or S, never adjustable.");
+    if (HOUSEHOLD_RESIDUAL.contains(device.path("standard").asText(""))) {
+      if (adjustable || set) {
+        add(
+            pointer + "/residual/" + (adjustable ? "delay" : "delayS"),
+            "Residual functions to this standard are general or S, never adjustable.");
+      }
+    } else if (set && !delay.isEmpty() && !adjustable) {
+      add(pointer + "/residual/delayS", "A residual function of a fixed type has no set delay.");
     }
   }
 
