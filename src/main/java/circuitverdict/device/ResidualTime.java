@@ -92,21 +92,36 @@ public final class ResidualTime {
 
   /**
    * The least tabled multiple of IΔn at which the break time does not exceed a time in seconds;
-   * unknown where none does, and for adjustable delays.
+   * unknown where none does, and for adjustable delays. Why it is unknown is noted.
    */
   public static Figure leastMultipleWithin(ProtectiveDevice device, double timeS, Dossier d) {
     Residual residual = device.data().residual();
     Figure least = Figure.unknown("mΔ", Unit.ONE);
-    if (adjustable(residual) || open(device)) {
-      return least;
+    if (!adjustable(residual) && !open(device)) {
+      least = leastWithin(residual.delay() == Residual.Delay.GENERAL ? "general" : "S", timeS, d);
     }
-    String word = residual.delay() == Residual.Delay.GENERAL ? "general" : "S";
+    if (!least.known()) {
+      boolean byDelay =
+          residual.delay() == null
+              && !adjustable(residual)
+              && leastWithin("general", timeS, d).known();
+      if (byDelay) {
+        d.missing(new Pointer(device.data().place() + "/residual", "delay"));
+      } else {
+        d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer(device.data().place(), "residual"));
+      }
+    }
+    return least;
+  }
+
+  private static Figure leastWithin(String delay, double timeS, Dossier d) {
+    Figure least = Figure.unknown("mΔ", Unit.ONE);
     Table times = d.edition().table("residual-break-times");
     for (Row row : times.rows()) {
       double multiple = row.keys().get(1).to();
       boolean fits =
-          row.keys().get(0).text().equals(word)
-              && Comparator.atMost(times.at("latest", word, multiple).number(), timeS);
+          row.keys().get(0).text().equals(delay)
+              && Comparator.atMost(times.at("latest", delay, multiple).number(), timeS);
       if (fits && !(least.value() <= multiple)) {
         least = Figure.derived("mΔ", multiple, Unit.ONE);
       }

@@ -118,6 +118,34 @@ class ResidualTimeTest {
     assertEquals(Double.NaN, leastMultiple(Delay.ADJUSTABLE, 5));
   }
 
+  /** General keeps 0.1 s at 5 IΔn, S never (engineering basis, section 2); none keeps 0.01 s. */
+  @Test
+  void whyThereIsNoLeastMultipleIsNamed() {
+    List<String> maker = List.of("maker-time-needed /device/residual");
+    List<String> delay = List.of("/device/residual/delay");
+    assertEquals(maker, named(0.1, cbr(residual(Delay.ADJUSTABLE))));
+    assertEquals(maker, named(0.1, cbr(new Residual(0.03, null, 0.3))));
+    assertEquals(maker, named(0.1, cbr(residual(Delay.S))));
+    assertEquals(delay, named(0.1, cbr(residual(null))));
+    assertEquals(delay, named(0.1, Devices.rccb(residual(null), null)));
+    assertEquals(maker, named(0.01, Devices.rccb(residual(null), null)));
+    assertEquals(maker, named(0.01, Devices.rccb(residual(Delay.GENERAL), null)));
+  }
+
+  private static List<String> named(double timeS, ProtectiveDevice device) {
+    Dossier d = design();
+    assertFalse(ResidualTime.leastMultipleWithin(device, timeS, d).known());
+    return missing(d);
+  }
+
+  private static AdjustableBreaker cbr(Residual residual) {
+    return new AdjustableBreaker(
+        Devices.data("IEC 60947-2", 100.0, 25000.0, residual),
+        null,
+        Multiples.NONE,
+        new Settings(null, null, null, null));
+  }
+
   private static double leastMultiple(Delay delay, double timeS) {
     ProtectiveDevice device = Devices.rccb(residual(delay), null);
     return ResidualTime.leastMultipleWithin(device, timeS, design()).value();
@@ -140,13 +168,7 @@ class ResidualTimeTest {
         new Breaker(
             Devices.data("IEC 61009-1", 32.0, 10000.0, residual(null)), "B", null, Multiples.NONE);
     assertEquals(10000, ResidualTime.breaks(rcbo, design()).value());
-    AdjustableBreaker cbr =
-        new AdjustableBreaker(
-            Devices.data("IEC 60947-2", 100.0, 25000.0, residual(null)),
-            null,
-            Multiples.NONE,
-            new Settings(null, null, null, null));
-    assertEquals(25000, ResidualTime.breaks(cbr, design()).value());
+    assertEquals(25000, ResidualTime.breaks(cbr(residual(null)), design()).value());
     Dossier d = design();
     assertFalse(ResidualTime.breaks(Devices.breaker("B", 32.0, null, null), d).known());
     assertTrue(d.missing().isEmpty());
