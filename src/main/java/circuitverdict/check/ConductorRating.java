@@ -96,8 +96,8 @@ public final class ConductorRating implements Check {
 
   /**
    * Behind a device that knows no overload In says nothing of what the conductor carries. Ib it
-   * must carry in any case; where the load can overload, how much more is set by a device that is
-   * not described.
+   * must carry in any case, but for the leg of a ring, which carries a part of it; where the load
+   * can overload, how much more is set by a device that is not described.
    */
   private static void byLoad(
       Circuit circuit,
@@ -108,14 +108,16 @@ public final class ConductorRating implements Check {
       Dossier d) {
     Figure design = DesignCurrent.of(circuit, live, d);
     Figure carried = d.working().step(CARRIED, design, rating.count(), rating.factors());
-    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+    if (Coordination.byLoadAlone(circuit, AgainstOverload.of(circuit.device(), d))) {
       judgement.by(Clause.OVERLOAD_OMISSION);
       d.remark(NoteCode.OVERLOAD_OMITTED);
       judgement.compare(cable.place(), carried, Comparator.AT_MOST, rating.tabulated());
       return;
     }
     AgainstOverload.noted(circuit.device(), d);
-    judgement.atBest(cable.place(), carried, Comparator.AT_MOST, rating.tabulated());
+    if (!circuit.cable().ring()) {
+      judgement.atBest(cable.place(), carried, Comparator.AT_MOST, rating.tabulated());
+    }
     judgement.undetermined();
   }
 

@@ -4,6 +4,7 @@ import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.Coordination;
 import circuitverdict.conductor.CurrentRating;
 import circuitverdict.conductor.DesignCurrent;
@@ -19,8 +20,8 @@ import circuitverdict.standard.Clause;
 
 /**
  * Overload protection (433.1.1): Ib ≤ In ≤ Iz and I2 ≤ 1.45·Iz; the ring rule (433.1.204); omission
- * for a load that cannot overload, or whose own relay protects (433.3.1, 552.1.2). For the devices
- * named by 433.1.201 the second settles the third.
+ * for a load that cannot overload, or whose own relay protects (433.3.1, 552.1.2), which leaves Ib
+ * ≤ Iz, behind motor fuses too. For the devices named by 433.1.201 the second settles the third.
  */
 public final class OverloadProtection implements Check {
   @Override
@@ -36,22 +37,47 @@ public final class OverloadProtection implements Check {
       askAtOnce(circuit, d);
       return judgement.undetermined().conclude();
     }
-    Boolean protects = AgainstOverload.noted(device, d);
-    if (Boolean.FALSE.equals(protects)) {
-      return judgement.undetermined().conclude();
+    Boolean protects = AgainstOverload.of(device, d);
+    boolean omitted = device instanceof Fuse && Coordination.byLoadAlone(circuit, protects);
+    if (!omitted) {
+      AgainstOverload.noted(device, d);
     }
-    if (protects == null) {
-      judgement.undetermined();
+    if (Boolean.FALSE.equals(protects) && !omitted) {
+      return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);
     Figure design = DesignCurrent.of(circuit, live, d);
     Figure rated = RatedCurrent.of(device, d);
+    if (protects == null && !omitted) {
+      ofAnyCategory(circuit, live, design, rated, judgement, d);
+      return judgement.undetermined().conclude();
+    }
     judgement.compare("/device", design, Comparator.AT_MOST, rated);
     for (Cable cable : Wiring.cables(circuit)) {
       compare(
           circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);
     }
     return judgement.conclude();
+  }
+
+  /**
+   * What a fuse asks whose category is not stated: In ≤ Iz only if it is gG, but whatever protects,
+   * a cable carries Ib. A leg of a ring carries a part of it.
+   */
+  private static void ofAnyCategory(
+      Circuit circuit,
+      LiveConductors live,
+      Figure design,
+      Figure rated,
+      Judgement judgement,
+      Dossier d) {
+    judgement.open("/device", design, Comparator.AT_MOST, rated);
+    for (Cable cable : Wiring.cables(circuit)) {
+      Figure installed = CurrentRating.of(circuit, cable, live, d).installed();
+      if (!circuit.cable().ring()) {
+        judgement.atBest(cable.place(), design, Comparator.AT_MOST, installed);
+      }
+    }
   }
 
   /** Without the device nothing is compared; what will be needed besides is named with it. */

@@ -56,11 +56,26 @@ public record Coordination(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();
+    Coordination omitted = new Coordination(design, installed, Rule.OMITTED, unknown(), unknown());
+    if (byLoadAlone(circuit, AgainstOverload.of(circuit.device(), d))) {
+      return omitted;
+    }
     Coordination ruled = ruled(circuit, cable, rated, installed, d);
-    boolean omitted = Boolean.FALSE.equals(circuit.load().canOverload());
-    return omitted && !Boolean.TRUE.equals(ruled.holds())
-        ? new Coordination(design, installed, Rule.OMITTED, unknown(), unknown())
-        : ruled;
+    boolean may = Boolean.FALSE.equals(circuit.load().canOverload());
+    return may && !Boolean.TRUE.equals(ruled.holds()) ? omitted : ruled;
+  }
+
+  /**
+   * Whether Ib alone sets the demand (433.3.1): the load cannot overload, and the device knows no
+   * overload, so that its In says nothing, or may be such a one. Of a ring the other kind would
+   * demand less: there the kind must be known.
+   *
+   * @param protects whether the device protects against overload; null where that is not known
+   */
+  public static boolean byLoadAlone(Circuit circuit, Boolean protects) {
+    return Boolean.FALSE.equals(circuit.load().canOverload())
+        && !Boolean.TRUE.equals(protects)
+        && (protects != null || !circuit.cable().ring());
   }
 
   /** The ring rule where it covers the circuit; a spur that carries In needs no guidance. */

@@ -245,6 +245,20 @@ class ConductorRatingTest {
     complies(behind("BS 88-3", null, 32).finding(CHECK));
   }
 
+  /** 433.1.204: 27 A of 2.5 mm² (Table 4D5) serves a ring of 32 A, if the fuse is gG. */
+  @Test
+  void ringIsNotFailedByALegBelowItsLoadBeforeTheCategoryIsKnown() {
+    Scenario ring =
+        behind("BS 88-2", null, 32)
+            .with("/cable/arrangement", "ring")
+            .with("/cable/lineCsaMm2", 2.5)
+            .with("/load/kind", "socket-outlets")
+            .without("/load/designCurrentA");
+    open(ring.finding(CHECK), "/device/utilizationCategory");
+    open(ring.with("/load/canOverload", false).finding(CHECK), "/device/utilizationCategory");
+    complies(ring.with("/device/utilizationCategory", "gG").finding(CHECK));
+  }
+
   @Test
   void circuitWithoutDeviceIsNotDetermined() {
     Finding found = Scenario.oven().without("/device").finding(CHECK);

@@ -11,6 +11,7 @@ import static circuitverdict.support.Facts.open;
 import static circuitverdict.support.Facts.openBecause;
 import static circuitverdict.support.Facts.remarks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.explain.NoteCode;
@@ -170,6 +171,84 @@ class OverloadProtectionTest {
     openBecause(Reason.DEVICE_NOT_JUDGED, open(found, "/device/utilizationCategory"));
   }
 
+  /**
+   * 433.3.1, 552.1.2: where the load cannot overload, overload protection may be omitted whatever
+   * the fuse: Ib ≤ In, and Ib ≤ Iz = 47 A (Table 4D5, method C).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "aM, 63, 46.9, true",
+    "aM, 63, 47, true",
+    "aM, 63, 47.1, false",
+    "aM, 32, 32, true",
+    "aM, 32, 32.1, false",
+    "gM, 63, 47, true",
+    ", 63, 47, true",
+    ", 63, 47.1, false",
+    ", 32, 32.1, false"
+  })
+  void motorFuseServesALoadThatCannotOverload(
+      String category, double rated, double design, boolean holds) {
+    Finding found =
+        bs88(category, rated)
+            .with("/load/canOverload", false)
+            .with("/load/designCurrentA", design)
+            .finding(CHECK);
+    judged(holds, found);
+    assertTrue(clauses(found).contains("433.3.1"));
+    assertFalse(clauses(found).contains("433.1.201"));
+    assertTrue(remarks(found).contains(NoteCode.OVERLOAD_OMITTED));
+    assertEquals(2, found.comparisons().size());
+    assertEquals(design, found.comparisons().get(1).actual().value());
+    assertEquals(47, found.comparisons().get(1).limit().value(), 1e-9);
+  }
+
+  /** The omission is of the load that cannot overload: not where it can, nor where nothing says. */
+  @Test
+  void motorFuseIsNotJudgedForALoadThatMayOverload() {
+    Scenario motor = bs88("aM", 32).with("/load/designCurrentA", 60);
+    openBecause(Reason.DEVICE_NOT_JUDGED, motor.finding(CHECK));
+    openBecause(Reason.DEVICE_NOT_JUDGED, motor.with("/load/canOverload", true).finding(CHECK));
+  }
+
+  /**
+   * 433.1.1 asks In ≤ Iz of a gG fuse alone, but Ib ≤ Iz = 47 A whatever protects (Table 4D5): only
+   * that fails without the category.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "63, 26.1, false",
+    "32, 32.1, false",
+    "63, 47, false",
+    "63, 47.1, true",
+    "32, 47.1, true"
+  })
+  void withoutItsCategoryAFuseFailsOnlyWhereNoneCouldCureIt(
+      double rated, double design, boolean fails) {
+    Finding found = bs88(null, rated).with("/load/designCurrentA", design).finding(CHECK);
+    if (fails) {
+      fails(found);
+      actual(design, found);
+      limit(47, found);
+    } else {
+      openBecause(Reason.MISSING_INPUT, open(found, "/device/utilizationCategory"));
+    }
+  }
+
+  /** 433.1.204: a leg of 20 A serves a ring of 32 A behind a gG fuse, so none fails without it. */
+  @Test
+  void ringIsNotFailedByALegBelowItsLoad() {
+    Scenario ring =
+        bs88(null, 32)
+            .with("/cable/arrangement", "ring")
+            .with("/cable/lineCsaMm2", 2.5)
+            .with("/load/kind", "socket-outlets")
+            .without("/load/designCurrentA");
+    open(ring.finding(CHECK), "/device/utilizationCategory");
+    open(ring.with("/load/canOverload", false).finding(CHECK), "/device/utilizationCategory");
+    complies(ring.with("/device/utilizationCategory", "gG").finding(CHECK));
+  }
+
   /** 433.1: an RCCB has no overload release. */
   @Test
   void residualCurrentCircuitBreakerIsNotJudged() {
@@ -205,6 +284,11 @@ class OverloadProtectionTest {
 
   private static Scenario inLoft() {
     return Scenario.oven().with("/cable/installation/referenceMethod", "A");
+  }
+
+  private static Scenario bs88(String category, double rated) {
+    Scenario fuse = fuse("BS 88-2").with("/device/ratedCurrentA", rated);
+    return category == null ? fuse : fuse.with("/device/utilizationCategory", category);
   }
 
   private static Scenario fuse(String standard) {

@@ -127,7 +127,11 @@ class RingCircuitTest {
     "BS 1362, false"
   })
   void deviceIsOneThatTheClauseNames(String standard, boolean covered) {
-    Finding found = ring().with("/device/standard", standard).finding(CHECK);
+    Finding found =
+        ring()
+            .with("/device/standard", standard)
+            .with("/device/utilizationCategory", "gG")
+            .finding(CHECK);
     assertEquals(covered, remarks(found).contains(NoteCode.RING_RULE));
   }
 
