@@ -73,9 +73,6 @@ final class EnergyBounds {
     }
 
     private static double between(LetThroughPoint a, LetThroughPoint b, double current) {
-      if (a.energyA2s() == 0 || b.energyA2s() == 0) {
-        return Math.max(a.energyA2s(), b.energyA2s());
-      }
       double share =
           Math.log(current / a.prospectiveCurrentA())
               / Math.log(b.prospectiveCurrentA() / a.prospectiveCurrentA());

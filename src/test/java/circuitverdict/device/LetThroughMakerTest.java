@@ -117,14 +117,6 @@ class LetThroughMakerTest {
   }
 
   @Test
-  void aPointOfNoEnergyIsTakenAtTheGreaterOfItsNeighbours() {
-    Breaker zero = breaker("B", 16.0, 6000.0, 3, point(1000, 0), point(4000, 16000));
-    is(16000, 16000, over(zero, 2000, 2000));
-    Breaker falling = breaker("B", 16.0, 6000.0, 3, point(1000, 16000), point(4000, 0));
-    is(16000, 16000, over(falling, 2000, 2000));
-  }
-
-  @Test
   void itsSourceIsTheMemberOfTheRequest() {
     Dossier d = design();
     Figure greatest = LetThrough.of(MADE, d).over(ampere(1000), ampere(4000)).greatest();

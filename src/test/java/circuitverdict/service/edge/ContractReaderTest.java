@@ -42,6 +42,18 @@ class ContractReaderTest {
     return refusal.faults().stream().map(Fault::code).toList();
   }
 
+  /** Energy of a fault that is cleared is never 0: such a figure would pass every conductor. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"device\":{\"letThrough\":[{\"prospectiveCurrentA\":1000,\"energyA2s\":0}]}}",
+        "{\"backUp\":{\"limitedLetThroughA2s\":0}}"
+      })
+  void refusesALetThroughOfNothing(String body) {
+    assertEquals(List.of("below-minimum"), codes(refusal(body)));
+    read(body.replace(":0}", ":1e-3}"));
+  }
+
   @Test
   void takesAValidCircuitAsItIs() {
     JsonNode circuit =

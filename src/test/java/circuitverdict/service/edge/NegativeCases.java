@@ -178,7 +178,9 @@ public final class NegativeCases {
         return "true";
       case "number":
       case "integer":
-        return bound(schema, "minimum").toPlainString();
+        // What lies above an end that is itself outside is not known so simply as the other end.
+        String end = schema.has("exclusiveMinimum") ? "maximum" : "minimum";
+        return bound(schema, end).toPlainString();
       case "array":
         String items = sample(resolve(schema.path("items"))) + ",";
         String list = items.repeat(schema.path("minItems").asInt(0));
