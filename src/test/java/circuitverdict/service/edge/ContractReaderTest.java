@@ -54,6 +54,14 @@ class ContractReaderTest {
     read(body.replace(":0}", ":1e-3}"));
   }
 
+  /** IEC 60898-1, test b: 1.45·In is the conventional tripping current (engineering basis, 2). */
+  @Test
+  void refusesAnUpperMagneticLimitBelowTheConventionalTrippingCurrent() {
+    String body = "{\"device\":{\"magneticMultiples\":{\"upper\":%s}}}";
+    assertEquals(List.of("below-minimum"), codes(refusal(body.formatted("1.449"))));
+    read(body.formatted("1.45"));
+  }
+
   @Test
   void takesAValidCircuitAsItIs() {
     JsonNode circuit =

@@ -48,6 +48,7 @@ class QueryReaderTest {
     "ratedCurrentA,-1,below-minimum",
     "ratedCurrentA,1e999,above-maximum",
     "ratedCurrentA,999999999999999999999999999,above-maximum",
+    "magneticMultipleUpper,1.449,below-minimum",
     "standard,BS 9999,unknown-value",
     "edition,bs7671-1966,unknown-value",
     "curve,B,unknown-parameter",
