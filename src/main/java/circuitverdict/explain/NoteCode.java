@@ -9,7 +9,7 @@ public enum NoteCode {
   NOT_IN_TABLES(
       "The edition's tables hold no value for this, and nothing is extrapolated: state the value, or"
           + " choose one that is tabulated."),
-  DEVICE_NOT_JUDGED("Devices of this standard are not judged by this check."),
+  DEVICE_NOT_JUDGED("Devices of this standard or category are not judged by this check."),
   MAKER_DATA_NEEDED(
       "The maker's let-through data over this range of current would settle the question."),
   MAKER_TIME_NEEDED("The maker's greatest operating time would settle the question."),
