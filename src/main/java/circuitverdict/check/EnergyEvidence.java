@@ -35,7 +35,7 @@ final class EnergyEvidence {
     // Declared at the greatest current; at sign-off the rating of the pair must say up to which.
     boolean open = circuit.stage() == Circuit.Stage.SIGN_OFF || !greatest.known();
     double upTo = combination != null ? combination : open ? 0 : greatest.value();
-    return energy.withBackUp(backUp(circuit), upTo);
+    return energy.withBackUp(backUp(circuit), upTo, combination != null);
   }
 
   /** Whether back-up rests on evidence and on a named upstream device: standard and rating. */

@@ -155,8 +155,11 @@ final class EnergyBounds {
   /**
    * A declared let-through of a pair above the device's own capacity: at that itself, and below it,
    * the device's own promise still holds.
+   *
+   * @param limit what is declared, from the device's own capacity to the rating of the pair
+   * @param rated whether that rating is stated; without it the pair may be declared for any current
    */
-  record Pair(Limit limit) implements EnergyBound {
+  record Pair(Limit limit, boolean rated) implements EnergyBound {
     @Override
     public double[] corners() {
       return limit.corners();
@@ -164,12 +167,21 @@ final class EnergyBounds {
 
     @Override
     public double greatest(double from, double to) {
-      return Comparator.atMost(to, limit.fromA()) ? NEVER : limit.greatest(from, to);
+      return above(to) ? limit.greatest(from, to) : NEVER;
     }
 
     @Override
     public double least(double from, double to) {
       return limit.least(from, to);
+    }
+
+    /** The most that may pass if the pair is declared as far as is not excluded. */
+    double atBest(double from, double to) {
+      return rated || !above(to) ? greatest(from, to) : limit.energy().value();
+    }
+
+    private boolean above(double to) {
+      return !Comparator.atMost(to, limit.fromA());
     }
 
     @Override

@@ -106,8 +106,10 @@ public final class LetThrough {
   /**
    * The same with a declared let-through of the pair above the device's own capacity, up to the
    * current for which it is declared.
+   *
+   * @param rated whether the rating of the pair says up to which
    */
-  public LetThrough withBackUp(Double limitedA2s, double upToA) {
+  public LetThrough withBackUp(Double limitedA2s, double upToA, boolean rated) {
     if (limitedA2s != null && capacityA() > 0) {
       Figure energy =
           d.given(
@@ -115,7 +117,7 @@ public final class LetThrough {
               limitedA2s,
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
-      bounds.add(new EnergyBounds.Pair(new EnergyBounds.Limit(energy, capacityA(), upToA)));
+      bounds.add(new EnergyBounds.Pair(new EnergyBounds.Limit(energy, capacityA(), upToA), rated));
     }
     return this;
   }
@@ -163,13 +165,18 @@ public final class LetThrough {
     return ampere == from.value() ? from : Figure.derived("I", ampere, Unit.AMPERE);
   }
 
+  /**
+   * The bound that lets the least through. What settles it, the maker's data of the device alone,
+   * leaves no others to count but those of what else breaks the current with it.
+   */
   private EnergyBound tightest(double from, double to) {
     EnergyBound best = null;
     double least = Double.POSITIVE_INFINITY;
     boolean settled = false;
     for (EnergyBound bound : bounds) {
-      boolean ownTrip = !(bound instanceof EnergyBounds.ResidualTrip);
-      if (settled && ownTrip) {
+      boolean beside =
+          bound instanceof EnergyBounds.ResidualTrip || bound instanceof EnergyBounds.Pair;
+      if (settled && !beside) {
         continue;
       }
       settled = settled || bound.settles(from, to);
@@ -186,11 +193,24 @@ public final class LetThrough {
     if (residual && residualCovers(to)) {
       return 0;
     }
+    double pair = pairAtBest(from, to);
     double least = 0;
     for (EnergyBound bound : bounds) {
-      least = Math.max(least, bound.least(from, to));
+      double alone = bound.least(from, to);
+      // With the pair it may be less.
+      least = Comparator.atMost(alone, pair) ? Math.max(least, alone) : least;
     }
     return least;
+  }
+
+  private double pairAtBest(double from, double to) {
+    double most = Double.POSITIVE_INFINITY;
+    for (EnergyBound bound : bounds) {
+      if (bound instanceof EnergyBounds.Pair pair) {
+        most = Math.min(most, pair.atBest(from, to));
+      }
+    }
+    return most;
   }
 
   private boolean residualCovers(double to) {

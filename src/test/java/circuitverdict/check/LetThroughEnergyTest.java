@@ -219,6 +219,42 @@ class LetThroughEnergyTest {
             .contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
   }
 
+  /**
+   * The maker's curve of the device alone exceeds 115²·6² = 476 100 A²s at 8 kA; the pair's
+   * declared let-through, which counts above 6 kA and up to its rating, keeps below.
+   */
+  @Test
+  void aPairThatLimitsMoreThanTheDeviceAloneIsHeard() {
+    Scenario alone =
+        oven(8000)
+            .withJson(
+                "/device/letThrough",
+                """
+                [{"prospectiveCurrentA": 50, "energyA2s": 1000},
+                 {"prospectiveCurrentA": 6000, "energyA2s": 400000},
+                 {"prospectiveCurrentA": 8000, "energyA2s": 500000}]
+                """);
+    actual(500000, fails(alone.finding(CHECK)));
+    Scenario paired =
+        alone
+            .with("/backUp/limitedLetThroughA2s", 450000)
+            .with("/backUp/combinationRatingA", 8000)
+            .with("/backUp/evidence", "both makers");
+    actual(450000, complies(paired.finding(CHECK)));
+    openBecause(
+        Reason.BETWEEN_BOUNDS, paired.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));
+    actual(400000, complies(paired.with("/backUp/limitedLetThroughA2s", 300000).finding(CHECK)));
+    fails(paired.with("/backUp/limitedLetThroughA2s", 500000).finding(CHECK));
+    fails(paired.with("/backUp/combinationRatingA", 7999).finding(CHECK));
+    fails(paired.with("/device/breakingCapacityA", 8000).finding(CHECK));
+    fails(paired.without("/backUp/evidence").finding(CHECK));
+    // Without its rating a pair passes nothing at sign-off; that it may be enough is not denied.
+    Scenario unrated = paired.without("/backUp/combinationRatingA");
+    Finding open = openBecause(Reason.BETWEEN_BOUNDS, unrated.finding(CHECK));
+    assertTrue(wanted(open).contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
+    complies(unrated.with("/stage", "design").finding(CHECK));
+  }
+
   /** Both checks end at Icn, equality included: 6 kA, and 6 kA but for binary rounding. */
   @ParameterizedTest
   @CsvSource({"5999.99, true", "6000, true", "6000.000000000001, true", "6000.01, false"})

@@ -92,6 +92,38 @@ class LetThroughMakerTest {
     is(40000, 40000, over(unstated, 7000, 10000));
   }
 
+  /**
+   * Both are the maker's evidence of what passes: above the device's own capacity, as far as the
+   * pair is declared, the lesser counts (engineering basis, section 5). What the device lets
+   * through alone is then no longer certain.
+   */
+  @Test
+  void aPairThatLimitsMoreIsTakenBeforeItAboveTheDevicesOwnCapacity() {
+    Breaker strong = breaker("B", 16.0, 6000.0, 3, point(6000, 20000), point(10000, 40000));
+    is(0, 30000, paired(strong, 30000, 10_000, true).over(ampere(9000), ampere(10_000)));
+    is(20000, 30000, paired(strong, 30000, 10_000, true).over(ampere(6000), ampere(10_000)));
+    is(20000, 20000, paired(strong, 10000, 10_000, true).over(ampere(6000), ampere(10_000)));
+    is(20000, 20000, paired(strong, 10000, 10_000, true).over(ampere(6000), ampere(6000)));
+    // Beyond its rating it says nothing, and where it limits less nothing more.
+    is(40000, 40000, paired(strong, 30000, 9000, true).over(ampere(8000), ampere(10_000)));
+    is(40000, 40000, paired(strong, 50000, 10_000, true).over(ampere(8000), ampere(10_000)));
+  }
+
+  /**
+   * A pair whose rating is not stated passes nothing, but may be declared as far as it is asked.
+   */
+  @Test
+  void aPairOfUnstatedRatingOnlyLeavesItUncertain() {
+    Breaker strong = breaker("B", 16.0, 6000.0, 3, point(6000, 20000), point(10000, 40000));
+    is(0, 40000, paired(strong, 10000, 0, false).over(ampere(9000), ampere(10_000)));
+    is(20000, 40000, paired(strong, 10000, 0, false).over(ampere(6000), ampere(10_000)));
+    is(40000, 40000, paired(strong, 50000, 0, false).over(ampere(9000), ampere(10_000)));
+  }
+
+  private static LetThrough paired(Breaker breaker, double limited, double upTo, boolean rated) {
+    return LetThrough.of(breaker, design()).withBackUp(limited, upTo, rated);
+  }
+
   @Test
   void aSinglePointSpeaksForItsOwnCurrentOnly() {
     Breaker one = breaker("B", 16.0, 6000.0, 3, point(3000, 12000));
