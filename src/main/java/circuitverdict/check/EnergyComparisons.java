@@ -18,13 +18,13 @@ final class EnergyComparisons {
   /** Compares the energy over a range of currents with a conductor's limit. */
   void add(
       String about, LetThrough energy, Figure least, Figure greatest, Figure limit, Dossier d) {
-    if (!limit.known() || !greatest.known()) {
+    if (!limit.known() || !least.known() && !greatest.known()) {
       unknown = true;
       return;
     }
-    // Without the least current the range reaches down to nothing: what is certain of its upper end
-    // alone can fail the check, never pass it.
-    boolean open = !least.known();
+    // Without one end of the range nothing says how far it reaches: what is certain of the other
+    // end alone can fail the check, never pass it.
+    boolean open = !least.known() || !greatest.known();
     if (!open && !Comparator.atMost(least.value(), greatest.value())) {
       d.remark(NoteCode.CURRENTS_CONTRADICT, least, greatest);
       d.missing(At.MAXIMUM_CURRENT);
@@ -32,7 +32,9 @@ final class EnergyComparisons {
       contradicted = true;
       return;
     }
-    LetThrough.Energy over = energy.over(open ? greatest : least, greatest);
+    Figure from = least.known() ? least : greatest;
+    Figure upTo = greatest.known() ? greatest : least;
+    LetThrough.Energy over = energy.over(from, upTo);
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;

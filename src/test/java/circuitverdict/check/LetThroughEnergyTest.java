@@ -197,6 +197,39 @@ class LetThroughEnergyTest {
     }
   }
 
+  /**
+   * Whatever the greatest current is, the least one is among those that flow: what the device is
+   * shown to let through there, over 115²·6² = 476 100 A²s, fails the check.
+   */
+  @ParameterizedTest
+  @CsvSource({"476101, true", "476100, false", "1000, false"})
+  void withoutGreatestCurrentOnlyFailureIsCertain(double energy, boolean fails) {
+    Scenario unknown =
+        oven(3000)
+            .without("/supply/maximumFaultCurrentA")
+            .withJson("/device/letThrough", flat(energy));
+    if (fails) {
+      actual(energy, fails(unknown.finding(CHECK)));
+      fails(unknown.with("/supply/maximumFaultCurrentA", 3000).finding(CHECK));
+    } else {
+      open(unknown.finding(CHECK), "/supply/maximumFaultCurrentA");
+    }
+  }
+
+  /** At quotation a typical current stands for it, which carries no failure. */
+  @Test
+  void aTypicalLoopCarriesNoFailureWithoutGreatestCurrent() {
+    Finding found =
+        oven(3000)
+            .with("/stage", "quotation")
+            .without("/supply/maximumFaultCurrentA")
+            .without("/supply/loopImpedanceOhm")
+            .without("/supply/lineToNeutralLoopImpedanceOhm")
+            .withJson("/device/letThrough", flat(476101))
+            .finding(CHECK);
+    assertEquals(Verdict.NOT_DETERMINED, found.verdict());
+  }
+
   /** Above its Icn a device promises nothing without evidence of the pair. */
   @Test
   void aboveTheCapacityThePairsEvidenceIsNeeded() {

@@ -88,6 +88,15 @@ class ProtectiveConductorCheckTest {
     fails(dark.withJson("/device/letThrough", flat(90000)).finding(CHECK));
   }
 
+  /** Nor from a greatest current that is not known: the least one flows whatever that is. */
+  @Test
+  void withoutAGreatestCurrentNothingComplies() {
+    Scenario dark = oven(3000).without("/supply/maximumFaultCurrentA");
+    Finding found = dark.withJson("/device/letThrough", flat(1000)).finding(CHECK);
+    open(found, "/supply/maximumFaultCurrentA");
+    fails(dark.withJson("/device/letThrough", flat(90000)).finding(CHECK));
+  }
+
   /** The far end lets at least 383 A flow: no more than 300 A at the board cannot be true. */
   @Test
   void greatestCurrentBelowTheLeastContradicts() {
