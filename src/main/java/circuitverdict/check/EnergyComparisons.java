@@ -6,6 +6,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,7 +14,7 @@ import java.util.List;
 final class EnergyComparisons {
   private final List<Comparison> comparisons = new ArrayList<>(2);
   private boolean unknown;
-  private boolean contradicted;
+  private boolean contrary;
 
   /** Compares the energy over a range of currents with a conductor's limit. */
   void add(
@@ -29,12 +30,16 @@ final class EnergyComparisons {
       d.remark(NoteCode.CURRENTS_CONTRADICT, least, greatest);
       d.missing(At.MAXIMUM_CURRENT);
       unknown = true;
-      contradicted = true;
+      contrary = true;
       return;
     }
     Figure from = least.known() ? least : greatest;
     Figure upTo = greatest.known() ? greatest : least;
     LetThrough.Energy over = energy.over(from, upTo);
+    if (!least.known()) {
+      Figure none = Figure.derived("I", 0, Unit.AMPERE);
+      contrary |= !Comparator.atMost(energy.over(none, greatest).least().value(), limit.value());
+    }
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;
@@ -46,9 +51,12 @@ final class EnergyComparisons {
     unknown = true;
   }
 
-  /** Whether a stated greatest current is below the least: nothing may be deemed by it. */
-  boolean contradicted() {
-    return contradicted;
+  /**
+   * Whether something speaks against deeming: a stated greatest current below the least, or, where
+   * the least is not known, an energy above the limit at a current that it may not exclude.
+   */
+  boolean contrary() {
+    return contrary;
   }
 
   private static Figure unbounded(Figure figure) {

@@ -52,7 +52,7 @@ public final class LetThroughEnergy implements Check {
       proof.addTo(judgement);
       return judgement.conclude();
     }
-    if (!proof.contradicted() && CombinedDevice.covers(circuit, live, greatest, d)) {
+    if (!proof.contrary() && CombinedDevice.covers(circuit, live, greatest, d)) {
       judgement.by(Clause.COMBINED_DEVICE);
       d.restsOn(Dossier.Strength.DEEMED);
       proof.addShownTo(judgement);

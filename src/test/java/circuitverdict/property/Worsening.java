@@ -12,6 +12,7 @@ import static circuitverdict.check.CheckName.VOLTAGE_DROP;
 import circuitverdict.check.CheckName;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Reason;
+import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -148,7 +149,9 @@ enum Worsening {
       // Nothing is extrapolated: a size that a table lacks is not known, a smaller one it has is.
       // Nor is a neutral judged that is smaller than its line, until that is as small.
       return open.reason() == Reason.MISSING_INPUT
-          || open.missing().stream().anyMatch(note -> note.code() == NoteCode.REDUCED_NEUTRAL);
+          || open.missing().stream()
+              .map(Note::code)
+              .anyMatch(Set.of(NoteCode.REDUCED_NEUTRAL, NoteCode.NOT_IN_TABLES)::contains);
     }
   },
   LESS_LIMITING_CLASS(LET_THROUGH_ENERGY, PROTECTIVE_CONDUCTOR) {
