@@ -28,7 +28,7 @@ final class Judgement {
   private final String subject;
   private final List<Citation> clauses = new ArrayList<>(4);
   private final List<Comparison> comparisons = new ArrayList<>(4);
-  private final List<Comparison> beside = new ArrayList<>(1);
+  private List<Comparison> beside = List.of();
   private final List<Figure> told = new ArrayList<>(2);
   private boolean undetermined;
   private boolean informative;
@@ -87,7 +87,7 @@ final class Judgement {
   void beside(String about, Figure actual, Comparator comparator, Figure limit) {
     Comparison same = Comparison.of(about, actual, comparator, limit, null);
     if (same.verdict() != Verdict.NOT_DETERMINED) {
-      beside.add(same);
+      beside = List.of(same);
     }
   }
 

@@ -37,6 +37,10 @@ public final class LetThrough {
   private final Dossier d;
   private final List<EnergyBound> bounds = new ArrayList<>(6);
   private boolean residual;
+  private Told told;
+
+  /** What was last said, and of which range. */
+  private record Told(Figure from, Figure upTo, Energy energy) {}
 
   private LetThrough(ProtectiveDevice device, Dossier d) {
     this.device = device;
@@ -99,6 +103,7 @@ public final class LetThrough {
     if (timeS.known() && breaksA.known()) {
       bounds.add(new EnergyBounds.ResidualTrip(timeS, breaksA.value()));
       residual = true;
+      told = null;
     }
     return this;
   }
@@ -118,12 +123,21 @@ public final class LetThrough {
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
       bounds.add(new EnergyBounds.Pair(new EnergyBounds.Limit(energy, capacityA(), upToA), rated));
+      told = null;
     }
     return this;
   }
 
   /** The energy over a range of currents; where the ends are crossed, at the lower one. */
   public Energy over(Figure from, Figure upTo) {
+    // Line and neutral of a cable are held against the same energy.
+    if (told == null || told.from() != from || told.upTo() != upTo) {
+      told = new Told(from, upTo, find(from, upTo));
+    }
+    return told.energy();
+  }
+
+  private Energy find(Figure from, Figure upTo) {
     double fromA = from.value();
     double to = Math.max(fromA, upTo.value());
     double[] corners = corners(fromA, to);

@@ -17,7 +17,6 @@ import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Break times of residual current functions, and the greatest current they break (IEC 61008-1). */
 public final class ResidualTime {
@@ -45,7 +44,13 @@ public final class ResidualTime {
 
   /** Every residual function in the way of the earth fault, the circuit's own first. */
   public static List<ProtectiveDevice> all(Circuit circuit) {
-    return Stream.of(circuit.device(), circuit.residualDevice()).filter(ResidualTime::has).toList();
+    boolean own = has(circuit.device());
+    if (!has(circuit.residualDevice())) {
+      return own ? List.of(circuit.device()) : List.of();
+    }
+    return own
+        ? List.of(circuit.device(), circuit.residualDevice())
+        : List.of(circuit.residualDevice());
   }
 
   /**
