@@ -11,7 +11,7 @@ import java.util.List;
 final class Expression {
   /** A node of the expression. */
   interface Node {
-    double value(double[] operands);
+    double value(Figure[] operands);
   }
 
   private final String text;
@@ -131,7 +131,7 @@ final class Expression {
       names.add(name);
     }
     int operand = index;
-    return v -> v[operand];
+    return v -> v[operand].value();
   }
 
   private Node extreme(boolean least) {

@@ -58,18 +58,17 @@ public final class Formula {
     if (figures.length != compiled.names().size()) {
       throw new IllegalArgumentException(text + " wants " + compiled.names());
     }
-    double[] values = new double[figures.length];
+    assert inOrder(figures) : text + " wants " + compiled.names() + " in this order";
+    return compiled.root().value(figures);
+  }
+
+  private boolean inOrder(Figure[] figures) {
     for (int i = 0; i < figures.length; i++) {
-      values[i] = figures[i].value();
-      assert figures[i].symbol().equals(compiled.names().get(i))
-          : text
-              + ": "
-              + figures[i].symbol()
-              + " stands where "
-              + compiled.names().get(i)
-              + " is wanted";
+      if (!figures[i].symbol().equals(compiled.names().get(i))) {
+        return false;
+      }
     }
-    return compiled.root().value(values);
+    return true;
   }
 
   /** The formula with the operands' figures in place of their symbols. */

@@ -8,6 +8,8 @@ import java.util.List;
  * nothing, so that verdicts never depend on whether they are explained.
  */
 public final class Working {
+  private static final Working SILENT = new Working(null);
+
   private final List<Step> steps;
 
   private Working(List<Step> steps) {
@@ -21,7 +23,7 @@ public final class Working {
 
   /** The twin that keeps nothing. */
   public static Working silent() {
-    return new Working(null);
+    return SILENT;
   }
 
   /**
