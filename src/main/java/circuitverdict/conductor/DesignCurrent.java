@@ -16,8 +16,8 @@ import circuitverdict.quantity.Unit;
 
 /**
  * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage,
- * the declared current of a charging point, or, for ring and socket circuits without a stated load,
- * the rated current of the device.
+ * the declared current of a charging point, or, for ring and socket circuits that state no load but
+ * their outlets, the rated current of the device.
  */
 public final class DesignCurrent {
   private static final Formula SINGLE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
@@ -35,9 +35,7 @@ public final class DesignCurrent {
 
   private static Figure find(Circuit circuit, LiveConductors live, Dossier d) {
     Load load = circuit.load();
-    boolean powerStated = load.ratedPowerW() != null || !load.parts().isEmpty();
-    boolean sockets = load.kind() == Load.Kind.SOCKET_OUTLETS || circuit.cable().ring();
-    if (load.designCurrentA() == null && !powerStated && sockets && circuit.device() != null) {
+    if (onlyOutlets(load, circuit.cable().ring()) && circuit.device() != null) {
       Figure rated = RatedCurrent.of(circuit.device(), d);
       Figure outlet =
           d.given("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(At.LOAD, "ratedCurrentA"));
@@ -48,6 +46,16 @@ public final class DesignCurrent {
       return d.working().look(rated.known() ? design : rated.as("Ib"));
     }
     return ofLoad(circuit, load, At.LOAD, live, d);
+  }
+
+  /** Whether nothing is stated from which a current follows, and no load that has one. */
+  private static boolean onlyOutlets(Load load, boolean ring) {
+    if (load.designCurrentA() != null || load.ratedPowerW() != null || !load.parts().isEmpty()) {
+      return false;
+    }
+    boolean unlike = load.kind() == null || load.kind() == Load.Kind.MIXED;
+    return load.kind() == Load.Kind.SOCKET_OUTLETS
+        || ring && unlike && load.connection() != Load.Connection.FIXED;
   }
 
   private static Figure ofLoad(

@@ -1,6 +1,8 @@
 package circuitverdict.conductor;
 
 import static circuitverdict.support.Facts.assumptions;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
 import static circuitverdict.support.Facts.step;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -139,6 +141,41 @@ class DesignCurrentTest {
             .contains(NoteCode.DESIGN_CURRENT_IS_RATING));
   }
 
+  /** A ring is no exception where its load says what it draws: 2·32 A and 4·63 A of charging. */
+  @ParameterizedTest
+  @CsvSource({"32, 2, fixed, 64", "63, 4, socket-outlet, 252"})
+  void chargingPointsOnARingAreTakenByTheirCurrents(
+      double rated, int count, String connection, double current) {
+    Scenario points =
+        ring("vehicle-charging")
+            .with("/load/connection", connection)
+            .with("/load/ratedCurrentA", rated)
+            .with("/load/count", count);
+    fails(points.finding(CHECK));
+    assertEquals(current, ib(points), EXACT);
+    assertFalse(assumptions(points.finding(CHECK)).contains(NoteCode.DESIGN_CURRENT_IS_RATING));
+    open(ring("vehicle-charging").finding(CHECK), "/load/designCurrentA");
+  }
+
+  /** A stated other load has a current of its own, which is asked for. */
+  @ParameterizedTest
+  @CsvSource({
+    "resistive, fixed, false",
+    "motor, fixed, false",
+    "led, socket-outlet, false",
+    ", fixed, false",
+    "mixed, fixed, false",
+    "mixed, socket-outlet, true",
+    ", socket-outlet, true",
+    "socket-outlets, fixed, true"
+  })
+  void onlyOutletsOfARingTakeTheRating(String kind, String connection, boolean taken) {
+    Scenario ring = kind == null ? ring("led").without("/load/kind") : ring(kind);
+    Finding found = ring.with("/load/connection", connection).finding(CHECK);
+    assertEquals(taken, assumptions(found).contains(NoteCode.DESIGN_CURRENT_IS_RATING));
+    assertEquals(!taken, missing(found).contains("/load/designCurrentA"));
+  }
+
   @Test
   void socketsWithoutADeviceNeedTheirCurrent() {
     open(sockets().without("/device").finding(CheckName.VOLTAGE_DROP), "/load/designCurrentA");
@@ -147,6 +184,15 @@ class DesignCurrentTest {
   @Test
   void withoutLiveConductorsPowerGivesNoCurrent() {
     open(power(2300).without("/liveConductors").finding(CHECK), "/liveConductors");
+  }
+
+  /** On 4 mm², whose legs carry the whole 32 A. */
+  private static Scenario ring(String kind) {
+    return power(1)
+        .without("/load/ratedPowerW")
+        .with("/load/kind", kind)
+        .with("/cable/lineCsaMm2", 4)
+        .with("/cable/arrangement", "ring");
   }
 
   private static Scenario sockets() {
