@@ -10,6 +10,7 @@ import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
@@ -78,17 +79,24 @@ public record Coordination(
         && (protects != null || !circuit.cable().ring());
   }
 
-  /** The ring rule where it covers the circuit; a spur that carries In needs no guidance. */
+  /**
+   * The ring rule where it covers the circuit; a spur that carries In needs no guidance. A leg that
+   * carries In holds whatever the ring feeds; where that is not stated the rule stands at its best,
+   * so that only a leg that fails by it fails.
+   */
   private static Coordination ruled(
       Circuit circuit, Cable cable, Figure rated, Figure installed, Dossier d) {
-    if (!RingRule.covers(circuit, rated, d)) {
-      return byRating(circuit, cable, rated, installed, d);
+    Boolean covered = RingRule.covers(circuit, rated, d);
+    if (Boolean.TRUE.equals(covered) && cable == circuit.cable()) {
+      return byRing(circuit, cable, installed, d);
     }
-    if (cable != circuit.cable()) {
-      Coordination whole = byRating(circuit, cable, rated, installed, d);
-      if (Boolean.TRUE.equals(whole.holds())) {
-        return whole;
-      }
+    Coordination whole = byRating(circuit, cable, rated, installed, d);
+    if (Boolean.FALSE.equals(covered) || !Boolean.FALSE.equals(whole.holds())) {
+      return whole;
+    }
+    if (covered == null) {
+      d.remark(NoteCode.RING_ACCESSORIES);
+      RingRule.wanted(circuit.load()).forEach(d::atBest);
     }
     return byRing(circuit, cable, installed, d);
   }
@@ -151,6 +159,13 @@ public record Coordination(
 
   /** Whether the device's overload protection holds for the whole circuit; false where unknown. */
   public static boolean protects(Circuit circuit, LiveConductors live, Dossier d) {
+    // What stands at its best protects nothing, and must not burden whoever asks.
+    Dossier trial = d.trial();
+    protectsAtBest(circuit, live, trial);
+    return !trial.standsAtBest() && protectsAtBest(circuit, live, d);
+  }
+
+  private static boolean protectsAtBest(Circuit circuit, LiveConductors live, Dossier d) {
     if (!Boolean.TRUE.equals(AgainstOverload.of(circuit.device(), d))) {
       return false;
     }

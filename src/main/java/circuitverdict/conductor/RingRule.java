@@ -2,19 +2,70 @@ package circuitverdict.conductor;
 
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Load;
+import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * When the rule for ring final circuits applies (433.1.204): a ring of copper, 2.5 mm² (1.5 mm²
- * mineral) or more, behind a 30 A or 32 A device to a standard named by 433.1.201 or BS 3036.
+ * When the rule for ring final circuits applies (433.1.204): a final circuit of accessories to BS
+ * 1363, which are rated 13 A, on a ring of copper, 2.5 mm² (1.5 mm² mineral) or more, behind a 30 A
+ * or 32 A device to a standard named by 433.1.201 or BS 3036. The clause lets a leg carry less than
+ * In because such loads are small and spread along the ring. A load at one point can send more than
+ * its share through one leg, so fixed equipment and charging points are not covered: for them In ≤
+ * Iz of one leg. What is fixed in a mixed load may hang on a fused connection unit, itself an
+ * accessory to BS 1363: it must be stated as such.
  */
 final class RingRule {
   private RingRule() {}
 
-  static boolean covers(Circuit circuit, Figure rated, Dossier d) {
+  /** Whether the rule applies; null where {@link #wanted} is not stated. */
+  static Boolean covers(Circuit circuit, Figure rated, Dossier d) {
+    Load load = circuit.load();
+    if (!built(circuit, rated, d)
+        || circuit.kind() == Circuit.Kind.DISTRIBUTION
+        || load.onlyFixed()
+        || load.has(Load.Kind.VEHICLE_CHARGING)
+        || larger(load, d)) {
+      return false;
+    }
+    return wanted(load).isEmpty() ? Boolean.TRUE : null;
+  }
+
+  /** What would say of the load, or of each part, that it is connected by such accessories. */
+  static List<Pointer> wanted(Load load) {
+    List<Pointer> wanted = new ArrayList<>();
+    want(load, At.LOAD, null, wanted);
+    return wanted;
+  }
+
+  private static void want(Load load, String place, Load.Connection ofWhole, List<Pointer> wanted) {
+    Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
+    List<Load> parts = load.parts();
+    for (int i = 0; i < parts.size(); i++) {
+      want(parts.get(i), place + "/parts/" + i, connection, wanted);
+    }
+    boolean outlets =
+        load.kind() == Load.Kind.SOCKET_OUTLETS || connection == Load.Connection.SOCKET_OUTLET;
+    if (parts.isEmpty() && !outlets) {
+      boolean untold = load.kind() == null && connection == null;
+      wanted.add(new Pointer(place, untold ? "kind" : "connection"));
+    }
+  }
+
+  /** Whether an outlet is stated that is rated for more than these accessories. */
+  private static boolean larger(Load load, Dossier d) {
+    double most = d.edition().constant(Constant.RING_CIRCUIT_ACCESSORY_RATING).number();
+    return load.ratedCurrentA() != null && load.ratedCurrentA() > most
+        || load.parts().stream().anyMatch(part -> larger(part, d));
+  }
+
+  private static boolean built(Circuit circuit, Figure rated, Dossier d) {
     Cable ring = circuit.cable();
     if (!ring.ring() || ring.lineCsaMm2() == null || ring.conductor() == Cable.Metal.ALUMINIUM) {
       return false;

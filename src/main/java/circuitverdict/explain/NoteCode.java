@@ -87,6 +87,9 @@ public enum NoteCode {
       "Rated by the 70 °C table of the same cable: the terminals are not declared for more."),
   OVERLOAD_OMITTED("The load cannot overload the conductor: overload protection may be omitted."),
   RING_RULE("Ring final circuit: each leg must carry the rating this clause states."),
+  RING_ACCESSORIES(
+      "The rule for rings is for accessories to BS 1363: state as socket-outlets what is connected"
+          + " by them, fused connection units too."),
   SPUR_GUIDANCE("A spur is taken by the rule for its ring: guidance, not a clause."),
   TEMPERATURE_CORRECTED(
       "Within the limit with the conductors at their real operating temperature (Ct)."),

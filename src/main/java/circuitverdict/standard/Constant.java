@@ -39,6 +39,7 @@ public enum Constant {
   REACTANCE_PER_CONDUCTOR("reactance", "per-conductor"),
   REACTANCE_RESISTIVE_UP_TO("reactance", "resistive-up-to"),
   RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING("residual-capacity", "least-making-breaking"),
+  RING_CIRCUIT_ACCESSORY_RATING("ring-circuit", "accessory-rating"),
   RING_CIRCUIT_LEAST_CSA("ring-circuit", "least-csa"),
   RING_CIRCUIT_LEAST_CSA_MINERAL("ring-circuit", "least-csa-mineral"),
   RING_CIRCUIT_LEAST_RATING("ring-circuit", "least-rating"),

@@ -178,8 +178,11 @@ class CombinedDeviceTest {
             .with("/cable/protectiveCsaMm2", 1.5)
             .with("/device/ratedCurrentA", 32)
             .with("/device/breakingCapacityA", 10000)
-            .with("/load/designCurrentA", 20);
+            .with("/load/designCurrentA", 20)
+            .with("/load/kind", "socket-outlets");
     assertDeemed(true, ring);
+    assertDeemed(false, ring.with("/load/kind", "led").with("/load/connection", "fixed"));
+    assertDeemed(false, ring.without("/load/kind").without("/load/connection"));
     assertDeemed(
         false,
         ring.withJson(

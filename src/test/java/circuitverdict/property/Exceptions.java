@@ -26,6 +26,7 @@ final class Exceptions {
         || loadItself(pointer)
         || charging(pointer, body)
         || standingCurrent(pointer, body)
+        || finalCircuit(pointer, body)
         || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
   }
 
@@ -42,6 +43,13 @@ final class Exceptions {
    */
   private static boolean standingCurrent(String pointer, ObjectNode body) {
     return pointer.equals("/load") && body.at("/load/protectiveConductorCurrentA").isNumber();
+  }
+
+  /** A circuit of socket-outlets is final by definition (Part 2), so on a ring by its rule. */
+  private static boolean finalCircuit(String pointer, ObjectNode body) {
+    return pointer.equals("/circuitKind")
+        && "ring".equals(Bodies.text(body, "/cable/arrangement"))
+        && "socket-outlets".equals(Bodies.text(body, "/load/kind"));
   }
 
   /** A figure of the caller's own stands in place of a table's, which counts again without it. */
