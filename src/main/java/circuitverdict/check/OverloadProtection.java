@@ -53,6 +53,9 @@ public final class OverloadProtection implements Check {
       return judgement.undetermined().conclude();
     }
     judgement.compare("/device", design, Comparator.AT_MOST, rated);
+    if (!design.known()) {
+      judgement.atBest("/device", DesignCurrent.least(circuit, live, d), Comparator.AT_MOST, rated);
+    }
     for (Cable cable : Wiring.cables(circuit)) {
       compare(
           circuit, cable, Coordination.of(circuit, cable, live, design, rated, d), judgement, d);

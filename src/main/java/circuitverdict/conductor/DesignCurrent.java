@@ -26,14 +26,35 @@ public final class DesignCurrent {
   private static final Formula SUM = Formula.of("Ib", Unit.AMPERE, "Isum + Ipart");
   private static final Formula DIVERSE = Formula.of("Ib", Unit.AMPERE, "kd·Isum");
 
-  private DesignCurrent() {}
+  private final Circuit circuit;
+  private final LiveConductors live;
+  private final Dossier d;
+  private final boolean least;
+
+  private DesignCurrent(Circuit circuit, LiveConductors live, Dossier d, boolean least) {
+    this.circuit = circuit;
+    this.live = live;
+    this.d = d;
+    this.least = least;
+  }
 
   /** Ib of a circuit. */
   public static Figure of(Circuit circuit, LiveConductors live, Dossier d) {
-    return d.once(Topic.DESIGN_CURRENT, circuit, inner -> find(circuit, live, inner));
+    return d.once(
+        Topic.DESIGN_CURRENT,
+        circuit,
+        inner -> new DesignCurrent(circuit, live, inner, false).ofCircuit());
   }
 
-  private static Figure find(Circuit circuit, LiveConductors live, Dossier d) {
+  /**
+   * The least that the stated load draws, whatever the inputs that are missing: power all drawn and
+   * in phase, no current where none follows. Only a failure may rest on it.
+   */
+  public static Figure least(Circuit circuit, LiveConductors live, Dossier d) {
+    return new DesignCurrent(circuit, live, d, true).ofLoad(circuit.load(), At.LOAD).as("Ib,min");
+  }
+
+  private Figure ofCircuit() {
     Load load = circuit.load();
     if (onlyOutlets(load, circuit.cable().ring()) && circuit.device() != null) {
       Figure rated = RatedCurrent.of(circuit.device(), d);
@@ -45,7 +66,7 @@ public final class DesignCurrent {
       }
       return d.working().look(rated.known() ? design : rated.as("Ib"));
     }
-    return ofLoad(circuit, load, At.LOAD, live, d);
+    return ofLoad(load, At.LOAD);
   }
 
   /** Whether nothing is stated from which a current follows, and no load that has one. */
@@ -58,8 +79,7 @@ public final class DesignCurrent {
         || ring && unlike && load.connection() != Load.Connection.FIXED;
   }
 
-  private static Figure ofLoad(
-      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+  private Figure ofLoad(Load load, String place) {
     if (load.designCurrentA() != null) {
       return d.working()
           .look(
@@ -69,38 +89,37 @@ public final class DesignCurrent {
     if (load.kind() == Load.Kind.VEHICLE_CHARGING) {
       // A charging point draws what it declares; its rounded power would give a few tenths more.
       String member = load.ratedCurrentA() == null ? "designCurrentA" : "ratedCurrentA";
-      Figure declared = d.need("Ir", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member));
-      return d.working().step(POINTS, declared, count(load, place, d), diversity(load, place, d));
+      Figure declared = need("Ir", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member));
+      return d.working().step(POINTS, declared, count(load, place), diversity(load, place));
     }
     if (!load.parts().isEmpty()) {
-      return ofParts(circuit, load, place, live, d);
+      return ofParts(load, place);
     }
     if (load.ratedPowerW() == null) {
-      d.missing(new Pointer(place, "designCurrentA"));
-      return Figure.unknown("Ib", Unit.AMPERE);
+      return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
     }
-    return ofPower(circuit, load, place, live, d);
+    return ofPower(load, place);
   }
 
-  private static Figure ofParts(
-      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+  private Figure ofParts(Load load, String place) {
     Figure sum = Figure.derived("Isum", 0, Unit.AMPERE);
     for (int i = 0; i < load.parts().size(); i++) {
-      Figure part = ofLoad(circuit, load.parts().get(i), place + "/parts/" + i, live, d);
-      sum = d.working().step(SUM, sum, part.as("Ipart")).as("Isum");
+      Figure part = ofLoad(load.parts().get(i), place + "/parts/" + i);
+      if (part.known() || !least) {
+        sum = d.working().step(SUM, sum, part.as("Ipart")).as("Isum");
+      }
     }
-    return d.working().step(DIVERSE, diversity(load, place, d), sum);
+    return d.working().step(DIVERSE, diversity(load, place), sum);
   }
 
-  private static Figure ofPower(
-      Circuit circuit, Load load, String place, LiveConductors live, Dossier d) {
+  private Figure ofPower(Load load, String place) {
     Figure power = d.given("P", load.ratedPowerW(), Unit.WATT, new Pointer(place, "ratedPowerW"));
     Figure voltage =
         load.ratedVoltageV() != null
             ? d.given("U", load.ratedVoltageV(), Unit.VOLT, new Pointer(place, "ratedVoltageV"))
             : NominalVoltage.ofCircuit(circuit, live, d);
-    Figure efficiency = efficiency(load, place, d);
-    Figure cosine = powerFactor(load, place, d);
+    Figure efficiency = efficiency(load, place);
+    Figure cosine = powerFactor(load, place);
     if (live == null) {
       return Figure.unknown("Ib", Unit.AMPERE);
     }
@@ -108,46 +127,55 @@ public final class DesignCurrent {
         .step(
             live.threePhase() ? THREE : SINGLE,
             power,
-            count(load, place, d),
-            diversity(load, place, d),
+            count(load, place),
+            diversity(load, place),
             voltage,
             cosine,
             efficiency);
   }
 
-  private static Figure count(Load load, String place, Dossier d) {
+  /** A figure that is needed; where only the least is asked for nothing is called missing. */
+  private Figure need(String symbol, Double value, Unit unit, Pointer at) {
+    return least ? d.given(symbol, value, unit, at) : d.need(symbol, value, unit, at);
+  }
+
+  private Figure count(Load load, String place) {
     return load.count() == null
         ? one("n")
         : d.given("n", (double) load.count(), Unit.ONE, new Pointer(place, "count"));
   }
 
-  private static Figure diversity(Load load, String place, Dossier d) {
+  private Figure diversity(Load load, String place) {
     return load.diversityFactor() == null
         ? one("kd")
         : d.given("kd", load.diversityFactor(), Unit.ONE, new Pointer(place, "diversityFactor"));
   }
 
-  private static Figure efficiency(Load load, String place, Dossier d) {
+  private Figure efficiency(Load load, String place) {
     Pointer at = new Pointer(place, "efficiencyPercent");
     Figure drawn = Figure.derived("η", 100, Unit.PERCENT);
+    boolean powerIsDrawn = least || load.kind() != null && load.kind() != Load.Kind.MOTOR;
+    if (load.efficiencyPercent() == null && powerIsDrawn) {
+      return drawn;
+    }
     if (load.efficiencyPercent() == null
         && load.kind() == null
         && d.allows(Allowance.TABLE_DEFAULTS)) {
       d.assume(NoteCode.ASSUMED_EFFICIENCY, at, drawn);
       return drawn;
     }
-    boolean powerIsDrawn = load.kind() != null && load.kind() != Load.Kind.MOTOR;
-    if (load.efficiencyPercent() == null && powerIsDrawn) {
-      return drawn;
-    }
     return d.need("η", load.efficiencyPercent(), Unit.PERCENT, at);
   }
 
-  private static Figure powerFactor(Load load, String place, Dossier d) {
+  /** Of a resistance 1 by its nature: nothing about the installation is assumed by that. */
+  private Figure powerFactor(Load load, String place) {
     Pointer at = new Pointer(place, "powerFactor");
     boolean resistive = load.kind() == Load.Kind.RESISTIVE || load.kind() == Load.Kind.FILAMENT;
-    if (load.powerFactor() == null && resistive && d.allows(Allowance.TABLE_DEFAULTS)) {
+    if (load.powerFactor() == null && resistive) {
       d.assume(NoteCode.ASSUMED_UNITY_POWER_FACTOR, at);
+      return one("cosφ");
+    }
+    if (load.powerFactor() == null && least) {
       return one("cosφ");
     }
     return d.need("cosφ", load.powerFactor(), Unit.ONE, at);

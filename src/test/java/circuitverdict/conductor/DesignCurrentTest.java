@@ -62,15 +62,17 @@ class DesignCurrentTest {
         12.5, ib(power(2300).with("/load/powerFactor", 0.8)), EXACT, "others' power is drawn");
   }
 
-  /** Unity by the kind of load in a design only; of other kinds it is asked for. */
+  /** A resistance draws its current in phase, at every stage; of other kinds it is asked for. */
   @ParameterizedTest
   @CsvSource({
     "resistive, design, true",
     "filament, design, true",
-    "resistive, sign-off, false",
-    "led, design, false"
+    "resistive, sign-off, true",
+    "filament, sign-off, true",
+    "led, design, false",
+    "led, sign-off, false"
   })
-  void powerFactorIsAssumedForResistiveLoadsInADesign(String kind, String stage, boolean assumed) {
+  void powerFactorOfResistiveLoadsIsOne(String kind, String stage, boolean assumed) {
     Finding found =
         power(2300)
             .with("/load/kind", kind)
@@ -83,6 +85,46 @@ class DesignCurrentTest {
     } else {
       open(found, "/load/powerFactor");
     }
+  }
+
+  /**
+   * 20 kW on 230 V draw 86.96 A or more, whatever the power factor, the efficiency and the kind.
+   */
+  @ParameterizedTest
+  @CsvSource({"led", "motor", ","})
+  void powerBeyondTheDeviceFailsWhateverElseIsMissing(String kind) {
+    for (String arrangement : new String[] {"radial", "ring"}) {
+      Finding found =
+          unfactored(20_000, kind).with("/cable/arrangement", arrangement).finding(CHECK);
+      fails(found);
+      assertEquals(20_000 / 230.0, found.governing().actual().value(), EXACT);
+    }
+    open(unfactored(7360, kind).finding(CHECK), "/load/powerFactor");
+    fails(unfactored(7361, kind).finding(CHECK));
+    open(unfactored(20_000, kind).without("/liveConductors").finding(CHECK), "/load/powerFactor");
+  }
+
+  /** 3·4 000 W at half together: 26.1 A at the least; at 0.7 36.5 A. A stated factor counts. */
+  @Test
+  void leastCurrentKeepsWhatIsStated() {
+    Scenario three = unfactored(4000, "led").with("/load/count", 3);
+    open(three.with("/load/diversityFactor", 0.5).finding(CHECK), "/load/powerFactor");
+    fails(three.with("/load/diversityFactor", 0.7).finding(CHECK));
+    Scenario motor = unfactored(4000, "motor").with("/load/count", 1);
+    open(motor.with("/load/powerFactor", 0.8).finding(CHECK), "/load/efficiencyPercent");
+    fails(motor.with("/load/powerFactor", 0.5).finding(CHECK));
+    fails(motor.with("/load/efficiencyPercent", 50).finding(CHECK));
+  }
+
+  /** A part whose current is not known draws none at the least: 40 A beside it are too many. */
+  @Test
+  void knownPartsMayAlreadyBeTooMany() {
+    String parts = "[{\"kind\": \"resistive\", \"designCurrentA\": %s}, {\"kind\": \"led\"}]";
+    Scenario mixed = power(1).without("/load/ratedPowerW").with("/load/kind", "mixed");
+    fails(mixed.withJson("/load/parts", parts.formatted(40)).finding(CHECK));
+    open(
+        mixed.withJson("/load/parts", parts.formatted(30)).finding(CHECK),
+        "/load/parts/1/designCurrentA");
   }
 
   /** A charging point by its declared current: 7 400 W would give 32.2 A where 32 A is declared. */
@@ -184,6 +226,11 @@ class DesignCurrentTest {
   @Test
   void withoutLiveConductorsPowerGivesNoCurrent() {
     open(power(2300).without("/liveConductors").finding(CHECK), "/liveConductors");
+  }
+
+  private static Scenario unfactored(double watts, String kind) {
+    Scenario load = power(watts).without("/load/powerFactor");
+    return kind == null ? load.without("/load/kind") : load.with("/load/kind", kind);
   }
 
   /** On 4 mm², whose legs carry the whole 32 A. */

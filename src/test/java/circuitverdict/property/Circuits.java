@@ -125,7 +125,8 @@ final class Circuits {
     if (kind.equals("vehicle-charging")) {
       load.put("ratedCurrentA", draw.of(16, 32));
     }
-    load.put("powerFactor", draw.of(0.8, 0.9, 0.95, 1.0));
+    double factor = draw.of(0.8, 0.9, 0.95, 1.0);
+    load.put("powerFactor", kind.equals("resistive") ? 1 : factor);
     if (draw.percent(8)) {
       load.put("canOverload", draw.percent(30));
     }
