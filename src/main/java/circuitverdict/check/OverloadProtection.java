@@ -46,7 +46,7 @@ public final class OverloadProtection implements Check {
       return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);
-    Figure design = DesignCurrent.of(circuit, live, d);
+    Figure design = DesignCurrent.noted(circuit, live, d);
     Figure rated = RatedCurrent.of(device, d);
     if (protects == null && !omitted) {
       ofAnyCategory(circuit, live, design, rated, judgement, d);

@@ -42,7 +42,7 @@ public final class VoltageDrop implements Check {
             .by(Clause.VOLTAGE_DROP)
             .by(Clause.VOLTAGE_DROP_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
-    Figure current = DesignCurrent.of(circuit, live, d);
+    Figure current = DesignCurrent.noted(circuit, live, d);
     Figure voltage = NominalVoltage.ofCircuit(circuit, live, d);
     Figure before = before(circuit.supply(), d);
     DropLimits limits = DropLimits.of(circuit, d);

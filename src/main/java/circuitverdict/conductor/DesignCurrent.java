@@ -12,6 +12,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 
 /**
@@ -44,6 +45,33 @@ public final class DesignCurrent {
         Topic.DESIGN_CURRENT,
         circuit,
         inner -> new DesignCurrent(circuit, live, inner, false).ofCircuit());
+  }
+
+  /** Ib, with a remark where it is stated as less than the stated load draws at the least. */
+  public static Figure noted(Circuit circuit, LiveConductors live, Dossier d) {
+    new DesignCurrent(circuit, live, d.trial(), true).hold(circuit.load(), At.LOAD, d);
+    return of(circuit, live, d);
+  }
+
+  private void hold(Load load, String place, Dossier told) {
+    for (int i = 0; i < load.parts().size(); i++) {
+      hold(load.parts().get(i), place + "/parts/" + i, told);
+    }
+    if (load.designCurrentA() == null) {
+      return;
+    }
+    Figure stated = ofLoad(load, place);
+    Figure drawn = ofRatings(load, place);
+    if (drawn.known() && !Comparator.atMost(drawn.value(), stated.value())) {
+      String member =
+          load.kind() == Load.Kind.VEHICLE_CHARGING
+              ? "ratedCurrentA"
+              : load.parts().isEmpty() ? "ratedPowerW" : "parts";
+      told.remark(
+          NoteCode.DESIGN_CURRENT_BELOW_LOAD,
+          stated,
+          new Figure("Ib,min", drawn.value(), Unit.AMPERE, new Pointer(place, member)));
+    }
   }
 
   /**
@@ -86,6 +114,10 @@ public final class DesignCurrent {
               d.given(
                   "Ib", load.designCurrentA(), Unit.AMPERE, new Pointer(place, "designCurrentA")));
     }
+    return ofRatings(load, place);
+  }
+
+  private Figure ofRatings(Load load, String place) {
     if (load.kind() == Load.Kind.VEHICLE_CHARGING) {
       // A charging point draws what it declares; its rounded power would give a few tenths more.
       String member = load.ratedCurrentA() == null ? "designCurrentA" : "ratedCurrentA";

@@ -86,6 +86,9 @@ public enum NoteCode {
   TERMINALS_LIMIT(
       "Rated by the 70 °C table of the same cable: the terminals are not declared for more."),
   OVERLOAD_OMITTED("The load cannot overload the conductor: overload protection may be omitted."),
+  DESIGN_CURRENT_BELOW_LOAD(
+      "The stated design current decides, though the load's ratings give more: state the diversity"
+          + " that justifies it, or correct one of the two."),
   RING_RULE("Ring final circuit: each leg must carry the rating this clause states."),
   RING_ACCESSORIES(
       "The rule for rings is for accessories to BS 1363: state as socket-outlets what is connected"

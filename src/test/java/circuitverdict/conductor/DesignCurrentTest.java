@@ -2,8 +2,10 @@ package circuitverdict.conductor;
 
 import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.judged;
 import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
 import static circuitverdict.support.Facts.step;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -127,6 +129,52 @@ class DesignCurrentTest {
         "/load/parts/1/designCurrentA");
   }
 
+  /** 9 000 W on 230 V draw 39.1 A: a stated 10 A decides, and is remarked on. */
+  @ParameterizedTest
+  @CsvSource({"10, true", "39, true", "39.2, false", "45, false"})
+  void statedCurrentBelowThePowerIsRemarkedOn(double stated, boolean remarked) {
+    Scenario load = power(9000).with("/load/designCurrentA", stated);
+    for (CheckName check : new CheckName[] {CHECK, CheckName.VOLTAGE_DROP}) {
+      Finding found = load.finding(check);
+      assertEquals(remarked, remarks(found).contains(NoteCode.DESIGN_CURRENT_BELOW_LOAD));
+    }
+    Finding found = load.finding(CHECK);
+    judged(stated < 32, found);
+    assertEquals(stated, found.comparisons().get(0).actual().value());
+  }
+
+  /** What is stated of diversity justifies it; of what is missing the least counts. */
+  @Test
+  void statedDiversityIsCounted() {
+    Scenario load = power(9000).with("/load/designCurrentA", 20);
+    assertTrue(below(load));
+    assertFalse(below(load.with("/load/diversityFactor", 0.5)));
+    assertTrue(below(load.with("/load/diversityFactor", 0.5).with("/load/count", 2)));
+    Scenario lamps = load.with("/load/kind", "led").with("/load/ratedPowerW", 4600);
+    assertFalse(below(lamps.without("/load/powerFactor")));
+    assertTrue(below(lamps.with("/load/powerFactor", 0.9)));
+    assertFalse(below(load.without("/load/ratedPowerW")));
+  }
+
+  /**
+   * Charging points by their currents, never by their rounded power; mixed loads by their parts.
+   */
+  @Test
+  void pointsAndPartsAreHeldToo() {
+    Scenario point =
+        power(7400).with("/load/kind", "vehicle-charging").with("/load/designCurrentA", 32);
+    assertFalse(below(point));
+    assertFalse(below(point.with("/load/ratedCurrentA", 32)));
+    assertTrue(below(point.with("/load/ratedCurrentA", 32).with("/load/count", 2)));
+    String parts = "[{\"designCurrentA\": 10, \"ratedPowerW\": %s, \"powerFactor\": 1}]";
+    Scenario mixed = power(1).without("/load/ratedPowerW").with("/load/kind", "mixed");
+    assertTrue(below(mixed.withJson("/load/parts", parts.formatted(9000))));
+    assertFalse(below(mixed.withJson("/load/parts", parts.formatted(2000))));
+    assertTrue(
+        below(
+            mixed.with("/load/designCurrentA", 9).withJson("/load/parts", parts.formatted(2000))));
+  }
+
   /** A charging point by its declared current: 7 400 W would give 32.2 A where 32 A is declared. */
   @Test
   void chargingPointIsTakenByItsDeclaredCurrent() {
@@ -226,6 +274,10 @@ class DesignCurrentTest {
   @Test
   void withoutLiveConductorsPowerGivesNoCurrent() {
     open(power(2300).without("/liveConductors").finding(CHECK), "/liveConductors");
+  }
+
+  private static boolean below(Scenario scenario) {
+    return remarks(scenario.finding(CHECK)).contains(NoteCode.DESIGN_CURRENT_BELOW_LOAD);
   }
 
   private static Scenario unfactored(double watts, String kind) {
