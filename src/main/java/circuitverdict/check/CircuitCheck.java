@@ -75,15 +75,17 @@ public final class CircuitCheck {
     }
     Finding finding = check.evaluate(circuit, dossier);
     boolean byStandIn = finding.reason() == Reason.STAND_IN_FAILS;
-    if (byStandIn
-        && circuit.supply().basis() == null
-        && circuit.supply().loopImpedanceOhm() != null) {
-      // Failing even with the loop impedance as stated, it fails whatever that rests on.
+    if (byStandIn && circuit.supply().basis() == null && readsSupply(circuit.supply())) {
+      // Failing even with the supply's figures as stated, it fails whatever they rest on.
       Circuit best = circuit.with(circuit.supply().withBasis(Supply.Basis.DECLARED));
       Finding atBest = one(check, best, edition, explain, new Shared());
       return atBest.verdict() == Verdict.DOES_NOT_COMPLY ? atBest : finding;
     }
     return finding;
+  }
+
+  private static boolean readsSupply(Supply supply) {
+    return supply.loopImpedanceOhm() != null || supply.earthElectrodeResistanceOhm() != null;
   }
 
   /** What may be assumed at a stage. */

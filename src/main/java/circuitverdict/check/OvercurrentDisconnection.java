@@ -10,6 +10,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.EarthElectrode;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
@@ -85,11 +86,11 @@ final class OvercurrentDisconnection {
     compare(judgement, actual, mildest);
   }
 
-  /** The electrode of a TT installation, which its loop cannot do without. */
+  /** The electrode of a TT installation, which its loop cannot do without: at its best as read. */
   private Figure electrode() {
-    Double electrode = circuit.supply().earthElectrodeResistanceOhm();
-    boolean within = !circuit.supply().earthing().tn();
-    return d.given("Re", within ? electrode : null, Unit.OHM, At.ELECTRODE);
+    return circuit.supply().earthing().tn()
+        ? Figure.unknown("Re", Unit.OHM)
+        : EarthElectrode.asStated(circuit.supply(), d);
   }
 
   private void compare(Judgement judgement, Figure actual, LoopLimit limit) {

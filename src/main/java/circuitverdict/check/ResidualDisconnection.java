@@ -3,6 +3,7 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.LoopPart;
 import circuitverdict.device.OperatingCurrent;
 import circuitverdict.device.ResidualTime;
@@ -13,6 +14,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.EarthElectrode;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.fault.LoopLimit;
@@ -123,11 +125,11 @@ final class ResidualDisconnection {
 
   /** RA in TT where the electrode is known, else the whole loop. */
   private Figure path() {
-    Double electrode = circuit.supply().earthElectrodeResistanceOhm();
-    if (circuit.supply().earthing().tn() || electrode == null) {
+    Supply supply = circuit.supply();
+    if (supply.earthing().tn() || supply.earthElectrodeResistanceOhm() == null) {
       return loop.impedance();
     }
-    Figure earth = d.given("Re", electrode, Unit.OHM, At.ELECTRODE);
+    Figure earth = EarthElectrode.greatest(supply, d);
     return d.working().step(EXPOSED, earth, LoopPart.protective(circuit, live, d));
   }
 

@@ -35,7 +35,9 @@ public enum NoteCode {
   ASSUMED_DEPTH("Depth of laying taken as the reference depth of the rating tables."),
   ASSUMED_ORIGIN("The circuit taken as fed from the origin."),
   ASSUMED_BOARD("The supply point taken as a board beyond the origin, the less favourable case."),
-  ASSUMED_MEASURED_COLD("The loop impedance taken as measured cold, the least favourable basis."),
+  ASSUMED_MEASURED_COLD(
+      "The supply's figures taken as readings, the loop impedance as measured cold: the least"
+          + " favourable basis."),
   ASSUMED_PHASES("Live conductors taken as line and neutral of the single-phase supply."),
   ASSUMED_NEUTRAL_SIZE("Neutral taken as large as the line conductor."),
   ASSUMED_PROTECTIVE_SIZE("Protective core taken as the usual one beside this line conductor."),

@@ -78,8 +78,8 @@ public final class GreatestCurrent {
 
   /**
    * Greatest earth fault current: as stated, else in TN the greatest of any kind; in TT, where
-   * there is no metallic path to a TN earth, what half the electrode's resistance lets flow,
-   * listed.
+   * there is no metallic path to a TN earth, what half the electrode's resistance, the least that
+   * it may be, lets flow, listed.
    */
   public static Figure toEarth(Circuit circuit, Dossier d) {
     Supply supply = circuit.supply();
@@ -89,19 +89,20 @@ public final class GreatestCurrent {
     }
     boolean tt = supply.earthing() == Supply.Earthing.TT;
     if (tt && supply.earthElectrodeResistanceOhm() != null && d.allows(Allowance.TABLE_DEFAULTS)) {
-      Figure electrode =
-          d.given("RA", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
-      Figure current =
-          d.working()
-              .step(
-                  ELECTRODE,
-                  d.constant("Cmax", Constant.CMAX),
-                  NominalVoltage.lineToEarth(circuit, d),
-                  electrode);
-      d.assumeCurable(NoteCode.ASSUMED_TT_FAULT_CURRENT, At.EARTH_CURRENT, current);
-      return current;
+      Figure electrode = EarthElectrode.least(supply, d).as("RA");
+      if (electrode.value() > 0) {
+        return throughElectrode(circuit, electrode, d);
+      }
     }
     return ofAnyKind(supply, d);
+  }
+
+  private static Figure throughElectrode(Circuit circuit, Figure electrode, Dossier d) {
+    Figure factor = d.constant("Cmax", Constant.CMAX);
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    Figure current = d.working().step(ELECTRODE, factor, voltage, electrode);
+    d.assumeCurable(NoteCode.ASSUMED_TT_FAULT_CURRENT, At.EARTH_CURRENT, current);
+    return current;
   }
 
   private static Figure ofAnyKind(Supply supply, Dossier d) {

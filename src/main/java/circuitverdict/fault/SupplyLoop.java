@@ -111,7 +111,7 @@ public final class SupplyLoop {
     Figure loop = Figure.of(EARTH, value);
     if (supply.earthing() == Supply.Earthing.TT) {
       // The typical figure is the supply's own part: the installation's electrode comes on top.
-      Figure electrode = d.need("RA", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
+      Figure electrode = EarthElectrode.greatest(supply, d).as("RA");
       loop = d.working().step(WITH_ELECTRODE, loop.as("Zn"), electrode);
     }
     d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, At.LOOP, loop);

@@ -1,6 +1,7 @@
 package circuitverdict.check;
 
 import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -64,6 +65,57 @@ class ResidualDisconnectionTest {
     assertEquals(null, found.comparisons().get(0).printed());
     Finding over = tt(0.2).with("/supply/earthElectrodeResistanceOhm", 251).finding(CHECK);
     assertFalse(remarks(fails(over)).contains(NoteCode.PRINTED_VALUE_ADMITS));
+  }
+
+  /**
+   * A reading is widened by its uncertainty to its worse side: 430 Ω·1.15 = 494.5 Ω keeps to 50
+   * V/0.1 A, 435 Ω·1.15 = 500.25 Ω does not. What is no reading is taken as it is.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "measured-cold, 430, 494.5, true",
+    "measured-cold, 435, 500.25, false",
+    "declared, 460, 460, true",
+    "calculated-hot, 460, 460, true"
+  })
+  void readingOfTheElectrodeIsWidened(String basis, double electrode, double ohm, boolean holds) {
+    Finding found = read(basis, electrode).finding(CHECK);
+    judged(holds, found);
+    actual(ohm + R2, found);
+  }
+
+  /** A basis that is not stated counts as measured; only what fails as read fails for certain. */
+  @ParameterizedTest
+  @CsvSource({"430, complies", "460, open", "501, fails"})
+  void electrodeWithoutBasisCountsAsRead(double electrode, String verdict) {
+    Scenario scenario = read("declared", electrode).without("/supply/basis");
+    Finding found = scenario.finding(CHECK);
+    switch (verdict) {
+      case "complies" -> complies(found);
+      case "fails" -> {
+        fails(found);
+        fails(scenario.without("/supply/loopImpedanceOhm").finding(CHECK));
+      }
+      default -> open(found, "/supply/basis");
+    }
+  }
+
+  /** At sign-off no reading counts as exact; what fails as read still fails. */
+  @Test
+  void uncertaintyOfTheElectrodeIsAskedFor() {
+    Scenario scenario = read("measured-cold", 430).without("/supply/instrumentUncertaintyPercent");
+    open(scenario.finding(CHECK), "/supply/instrumentUncertaintyPercent");
+    fails(scenario.with("/supply/earthElectrodeResistanceOhm", 501).finding(CHECK));
+    Finding design = complies(scenario.with("/stage", "design").finding(CHECK));
+    assertTrue(assumptions(design).contains(NoteCode.ASSUMED_EXACT_READING));
+  }
+
+  private static Scenario read(String basis, double electrode) {
+    return tt(0.1)
+        .with("/supply/basis", basis)
+        .with("/supply/instrumentUncertaintyPercent", 15)
+        .with("/supply/loopImpedanceOhm", 520)
+        .with("/supply/earthElectrodeResistanceOhm", electrode);
   }
 
   /** Where the electrode is not known the whole loop stands for RA. */

@@ -169,6 +169,24 @@ class GreatestCurrentTest {
             .anyMatch(note -> note.code() == NoteCode.ASSUMED_TT_FAULT_CURRENT));
   }
 
+  /**
+   * Of a reading the smaller side lets more flow: 25.3 A/0.8. One that may be nothing bounds
+   * nothing: then the greatest of any kind, widened.
+   */
+  @ParameterizedTest
+  @CsvSource({"measured-cold, 20, 31.625", ", 20, 31.625", "measured-cold, 100, 8000"})
+  void readingOfTheElectrodeIsTakenAtItsLeast(String basis, double percent, double current) {
+    Scenario supply =
+        stated(1500.0, null, null, 4000.0)
+            .with("/stage", "design")
+            .with("/supply/basis", "measured-cold")
+            .with("/supply/instrumentUncertaintyPercent", percent)
+            .with("/supply/earthing", "TT")
+            .with("/supply/earthElectrodeResistanceOhm", 20);
+    Scenario read = basis == null ? supply.without("/supply/basis") : supply;
+    assertEquals(current, GreatestCurrent.toEarth(read.circuit(), dossier(read)).value(), 1e-9);
+  }
+
   @Test
   void ttWithoutAnElectrodeTakesTheGreatestOfAnyKind() {
     Scenario supply =

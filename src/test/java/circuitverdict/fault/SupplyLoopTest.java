@@ -112,6 +112,20 @@ class SupplyLoopTest {
     assertFalse(assumed(origin, NoteCode.ASSUMED_ORIGIN));
   }
 
+  /** The electrode on top of the typical part is a reading: 21 + 20·1.05 Ω. */
+  @Test
+  void electrodeOfAQuotationIsWidened() {
+    Scenario bare =
+        board("measured-cold")
+            .with("/stage", "quotation")
+            .with("/supply/point", "origin")
+            .with("/supply/earthing", "TT")
+            .with("/supply/instrumentUncertaintyPercent", 5)
+            .with("/supply/earthElectrodeResistanceOhm", 20)
+            .without("/supply/loopImpedanceOhm");
+    assertEquals(42, SupplyLoop.earth(bare.circuit(), dossier(bare)).value(), 1e-9);
+  }
+
   @ParameterizedTest
   @CsvSource({"quotation, board", "design, origin", "sign-off, origin"})
   void nobodyElseMay(String stage, String point) {
