@@ -97,17 +97,11 @@ final class ProtectiveLeast {
     }
     Figure least = d.constant("S,min", Constant.STANDING_CURRENT_HIGH_CSA);
     for (Cable cable : Wiring.cables(circuit)) {
-      Figure actual =
-          d.given(
-              "S",
-              cable.protectiveCsaMm2(),
-              Unit.SQUARE_MM,
-              new Pointer(cable.place(), "protectiveCsaMm2"));
+      Figure actual = ProtectiveConductors.section(cable, d);
       if (cable.ring() || Comparator.AT_LEAST.holds(actual.value(), least.value())) {
         continue;
       }
-      d.missing(
-          NoteCode.HIGH_INTEGRITY_NEEDED, new Pointer(cable.place(), "protectiveCsaMm2"), least);
+      d.missing(NoteCode.HIGH_INTEGRITY_NEEDED, ProtectiveConductors.sectionAt(cable), least);
       judgement.undetermined();
     }
   }

@@ -62,7 +62,7 @@ public final class HeatLimit {
       case CORE -> core(cable, "incorporated", d);
       case SEPARATE ->
           core(cable, ProtectiveConductors.apart(cable) ? "separate" : "incorporated", d);
-      case ARMOUR -> ofSteel(cable, "armour", armourArea(cable, d), d);
+      case ARMOUR -> ofSteel(cable, "armour", ProtectiveConductors.armour(cable, d), d);
       case ARMOUR_AND_CORE -> better(cable, d);
       case STEEL_CONDUIT, STEEL_TRUNKING ->
           ofSteel(cable, "conduit", ProtectiveConductors.csa(cable, d), d);
@@ -80,7 +80,7 @@ public final class HeatLimit {
           NoteCode.ASSUMED_CORE_ALONE, new Pointer(cable.place(), "armourAreaMm2"), core);
       return core;
     }
-    return Figure.greater(core, ofSteel(cable, "armour", armourArea(cable, d), d));
+    return Figure.greater(core, ofSteel(cable, "armour", ProtectiveConductors.armour(cable, d), d));
   }
 
   private static Figure core(Cable cable, String arrangement, Dossier d) {
@@ -92,11 +92,6 @@ public final class HeatLimit {
 
   private static Figure ofSteel(Cable cable, String arrangement, Figure area, Dossier d) {
     return of(cable, arrangement, Cable.Metal.STEEL, area, d);
-  }
-
-  private static Figure armourArea(Cable cable, Dossier d) {
-    return d.need(
-        "S", cable.armourAreaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "armourAreaMm2"));
   }
 
   private static Figure of(

@@ -41,6 +41,23 @@ public final class ProtectiveConductors {
     return d.need("S", cable.protectiveCsaMm2(), Unit.SQUARE_MM, at);
   }
 
+  /** Cross-section of what serves, mm²: of armour alone that of the armour. */
+  public static Figure section(Cable cable, Dossier d) {
+    return cable.protectiveMeans() == ProtectiveMeans.ARMOUR ? armour(cable, d) : csa(cable, d);
+  }
+
+  /** The member that states {@link #section}. */
+  public static Pointer sectionAt(Cable cable) {
+    boolean armour = cable.protectiveMeans() == ProtectiveMeans.ARMOUR;
+    return new Pointer(cable.place(), armour ? "armourAreaMm2" : "protectiveCsaMm2");
+  }
+
+  /** Cross-section of the armour, mm². */
+  static Figure armour(Cable cable, Dossier d) {
+    return d.need(
+        "S", cable.armourAreaMm2(), Unit.SQUARE_MM, new Pointer(cable.place(), "armourAreaMm2"));
+  }
+
   /** Its metal: a core is of the live conductors' metal, armour and conduit are of steel. */
   public static Cable.Metal metal(Cable cable, Dossier d) {
     if (cable.protectiveConductor() != null) {

@@ -23,7 +23,10 @@ public record ProtectiveTable(Figure actual, Figure least) {
   /** The comparison; figures are unknown where sizes, materials or k are. */
   public static ProtectiveTable of(Cable cable, Dossier d) {
     ProtectiveMeans means = ProtectiveConductors.means(cable, d);
-    Figure actual = actual(cable, means, d);
+    Figure actual =
+        means == null
+            ? Figure.unknown("S", Unit.SQUARE_MM)
+            : ProtectiveConductors.section(cable, d);
     Figure line = Wiring.lineCsa(cable, d);
     Cable.Metal metal = Wiring.metal(cable, d);
     if (means == null
@@ -52,17 +55,6 @@ public record ProtectiveTable(Figure actual, Figure least) {
             : d.working()
                 .step(FIXED, Figure.of("S0", rule.at("fixed", line.value())), first, second);
     return new ProtectiveTable(actual, least);
-  }
-
-  private static Figure actual(Cable cable, ProtectiveMeans means, Dossier d) {
-    if (means == ProtectiveMeans.ARMOUR) {
-      return d.need(
-          "S",
-          cable.armourAreaMm2(),
-          Unit.SQUARE_MM,
-          new circuitverdict.explain.Pointer(cable.place(), "armourAreaMm2"));
-    }
-    return means == null ? Figure.unknown("S", Unit.SQUARE_MM) : ProtectiveConductors.csa(cable, d);
   }
 
   private static String arrangement(Cable cable, ProtectiveMeans means) {

@@ -16,6 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import circuitverdict.explain.Dossier.Strength;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.support.Scenario;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -199,6 +200,36 @@ class ProtectiveConductorSizeTest {
     assertEquals(remarked, clauses(found).contains("543.7"));
     assertEquals(
         verdict == Verdict.NOT_DETERMINED, wanted(found).contains(NoteCode.HIGH_INTEGRITY_NEEDED));
+  }
+
+  /** 543.7: of armour that serves its own section counts, not that of a core that does not. */
+  @ParameterizedTest
+  @CsvSource({
+    "armour, 9, 10, NOT_DETERMINED",
+    "armour, 10, , COMPLIES",
+    "armour, 10, 1, COMPLIES",
+    "armour-and-core, 30, 6, NOT_DETERMINED",
+    "armour-and-core, 30, 10, COMPLIES",
+    "core, 30, 6, NOT_DETERMINED"
+  })
+  void standingCurrentIsHeldAgainstWhatServes(
+      String means, double armour, Double core, Verdict verdict) {
+    Scenario cable =
+        Scenario.oven()
+            .with("/load/protectiveConductorCurrentA", 0.0101)
+            .with("/cable/construction", "armoured-multicore")
+            .with("/cable/insulation", "thermosetting-90")
+            .with("/cable/protectiveMeans", means)
+            .with("/cable/armourAreaMm2", armour)
+            .with("/cable/armourResistanceOhmPerKm", 10)
+            .without("/cable/protectiveCsaMm2");
+    Finding found =
+        (core == null ? cable : cable.with("/cable/protectiveCsaMm2", core)).finding(CHECK);
+    assertEquals(verdict, found.verdict());
+    if (verdict == Verdict.NOT_DETERMINED) {
+      open(found, means.equals("armour") ? "/cable/armourAreaMm2" : "/cable/protectiveCsaMm2");
+      assertEquals(List.of(NoteCode.HIGH_INTEGRITY_NEEDED), wanted(found));
+    }
   }
 
   /** The two ends of a ring are two conductors. */

@@ -68,6 +68,21 @@ public final class UnusedMembers {
           "requirements/selectivity",
           "requirements/inrush");
 
+  private static final Set<String> ARMOUR_SIZES =
+      Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
+
+  /**
+   * Sizes of what does not serve: members that the protective means named of a cable leaves idle.
+   */
+  private static final Map<String, Set<String>> IDLE_SIZES =
+      Map.of(
+          "armour", Set.of("protectiveCsaMm2"),
+          "core", ARMOUR_SIZES,
+          "separate", ARMOUR_SIZES,
+          "steel-conduit", ARMOUR_SIZES,
+          "steel-trunking", ARMOUR_SIZES,
+          "sheath", ARMOUR_SIZES);
+
   private static final String ITEM = "items";
 
   /** Of other devices than the circuit's own little is read; all else of them is told. */
@@ -140,10 +155,11 @@ public final class UnusedMembers {
         below(place + "/" + i, parent, node.get(i));
       }
     }
+    Set<String> idle = IDLE_SIZES.getOrDefault(node.path("protectiveMeans").asText(), Set.of());
     Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
-      if (unread(parent, field.getKey())) {
+      if (idle.contains(field.getKey()) || unread(parent, field.getKey())) {
         add(place, field.getKey());
       } else {
         below(place + "/" + field.getKey(), field.getKey(), field.getValue());
