@@ -91,7 +91,8 @@ final class Cables {
     } else if (construction.equals("flat-twin-and-earth")) {
       cable.put("protectiveMeans", "core");
     } else {
-      cable.put("protectiveMeans", draw.of("core", "core", "separate", "steel-conduit"));
+      String own = construction.equals("singles") ? "separate" : "core";
+      cable.put("protectiveMeans", draw.of(own, own, "separate", "steel-conduit"));
       cable.put("protectiveConductor", "copper");
       if (cable.get("protectiveMeans").textValue().equals("steel-conduit")) {
         cable.put("protectiveConductor", "steel");

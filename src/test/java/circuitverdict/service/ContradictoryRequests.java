@@ -62,6 +62,15 @@ final class ContradictoryRequests {
               "/supply/voltageDropPercent"),
           new Contradiction(
               "no load at all", "{\"load\": {\"diversityFactor\": 0}}", "/load/diversityFactor"),
+          means("singles", "core"),
+          means("singles", "armour-and-core"),
+          means("flat-twin-and-earth", "armour"),
+          means("multicore", "armour"),
+          means("multicore", "armour-and-core"),
+          new Contradiction(
+              "a further cable without the core that serves",
+              "{\"furtherCables\": [{\"construction\": \"singles\", \"protectiveMeans\": \"core\"}]}",
+              "/furtherCables/0/protectiveMeans"),
           new Contradiction(
               "a setting above the rating",
               "{\"device\": {\"settings\": {\"longTimeA\": 33}}}",
@@ -103,6 +112,17 @@ final class ContradictoryRequests {
             + delay
             + "\", \"delayS\": 0.3}}}",
         "/device/residual/delayS");
+  }
+
+  private static Contradiction means(String construction, String means) {
+    return new Contradiction(
+        construction + " with " + means,
+        "{\"cable\": {\"construction\": \""
+            + construction
+            + "\", \"protectiveMeans\": \""
+            + means
+            + "\"}}",
+        "/cable/protectiveMeans");
   }
 
   private static Contradiction kind(String kind) {

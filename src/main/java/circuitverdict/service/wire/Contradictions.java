@@ -26,6 +26,11 @@ public final class Contradictions {
   /** Their standards know a general type and type S only. */
   private static final Set<String> HOUSEHOLD_RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
 
+  private static final Set<String> UNARMOURED =
+      Set.of("flat-twin-and-earth", "multicore", "singles");
+
+  private static final Set<String> ARMOUR = Set.of("armour", "armour-and-core");
+
   /** Of two members of one object the first cannot exceed the second. */
   private record AtMost(JsonPointer smaller, JsonPointer greater, String detail) {
     static AtMost of(String smaller, String greater, String detail) {
@@ -96,6 +101,11 @@ public final class Contradictions {
     if (diversity.isNumber() && diversity.doubleValue() == 0) {
       found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
     }
+    found.cable(body.path("cable"), "/cable");
+    JsonNode further = body.path("furtherCables");
+    for (int i = 0; i < further.size(); i++) {
+      found.cable(further.get(i), "/furtherCables/" + i);
+    }
     for (String device : new String[] {"device", "residualDevice", "upstreamDevice"}) {
       found.device(body.path(device), "/" + device);
     }
@@ -162,6 +172,20 @@ public final class Contradictions {
     }
     if (phases.isNumber() && phases.intValue() == 1 && count > 1) {
       add("/liveConductors", "A single-phase supply has one line conductor.");
+    }
+  }
+
+  /** What is said to serve as protective conductor must be part of such a cable. */
+  private void cable(JsonNode cable, String pointer) {
+    String construction = cable.path("construction").asText();
+    String means = cable.path("protectiveMeans").asText();
+    if (construction.equals("singles") && means.equals("core")) {
+      add(
+          pointer + "/protectiveMeans",
+          "Single-core cables have no core for a protective conductor: one of its own is separate.");
+    }
+    if (UNARMOURED.contains(construction) && ARMOUR.contains(means)) {
+      add(pointer + "/protectiveMeans", "Cables of this construction have no armour.");
     }
   }
 
