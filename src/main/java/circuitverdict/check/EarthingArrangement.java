@@ -50,13 +50,14 @@ public final class EarthingArrangement implements Check {
     if (Boolean.TRUE.equals(measure) || indoors) {
       return judgement.concludeMet();
     }
-    if (charging == null) {
+    boolean byPlaceAlone = charging == null && circuit.load().kindsKnown();
+    if (charging == null && !byPlaceAlone) {
       d.missing(At.LOAD_KIND);
     }
     if (locations == null) {
       d.missing(At.LOCATIONS);
     }
-    if (measure == null) {
+    if (measure == null && !byPlaceAlone) {
       d.missing(At.OPEN_PEN);
     }
     boolean broken =
@@ -83,14 +84,22 @@ public final class EarthingArrangement implements Check {
     return judgement.undetermined().conclude();
   }
 
-  /** Whether it supplies a charging point; null where neither load nor locations say. */
+  /**
+   * Whether it supplies a charging point; null where neither load nor locations say. Of a load that
+   * charges no vehicle the place says nothing; socket-outlets charge them where it says so.
+   */
   private static Boolean charging(Circuit circuit) {
     Load load = circuit.load();
-    List<String> locations = circuit.premises().locations();
-    boolean byPlace = locations != null && locations.contains("vehicle-charging");
-    if (load.has(Load.Kind.VEHICLE_CHARGING) || byPlace) {
+    if (load.has(Load.Kind.VEHICLE_CHARGING)) {
       return true;
     }
-    return load.kindsKnown() ? Boolean.FALSE : null;
+    if (load.kindsKnown() && !load.has(Load.Kind.SOCKET_OUTLETS)) {
+      return false;
+    }
+    List<String> locations = circuit.premises().locations();
+    if (locations != null && locations.contains("vehicle-charging")) {
+      return true;
+    }
+    return load.kindsKnown() && locations != null ? Boolean.FALSE : null;
   }
 }

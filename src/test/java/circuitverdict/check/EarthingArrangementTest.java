@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.support.Scenario;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Charging points on protective multiple earthing, and TT (722.411.4.1, 411.5). */
 class EarthingArrangementTest {
   private static final CheckName CHECK = CheckName.EARTHING_ARRANGEMENT;
+  private static final String PLACE = "[\"vehicle-charging\", \"outdoors\"]";
 
   /** 722.411.4.1: outdoors only with a stated measure; indoors without one. */
   @ParameterizedTest
@@ -47,13 +49,54 @@ class EarthingArrangementTest {
     }
   }
 
-  /** The place tells of a charging point where the load does not. */
-  @Test
-  void placeTellsOfAChargingPoint() {
-    Scenario place =
-        Scenario.oven().withJson("/premises/locations", "[\"vehicle-charging\", \"outdoors\"]");
+  /** The place tells of a charging point where the load may be one. */
+  @ParameterizedTest
+  @CsvSource({"socket-outlets", "mixed", "''"})
+  void placeTellsOfAChargingPoint(String kind) {
+    Scenario place = of(kind).withJson("/premises/locations", PLACE);
     fails(place.with("/supply/openPenProtection", false).finding(CHECK));
-    fails(place.without("/load/kind").with("/supply/openPenProtection", false).finding(CHECK));
+    complies(place.with("/supply/openPenProtection", true).finding(CHECK));
+    open(place.finding(CHECK), "/supply/openPenProtection");
+  }
+
+  /** An oven charges no vehicle, wherever it stands and whether the place is stated or not. */
+  @ParameterizedTest
+  @CsvSource({"resistive", "motor", "led", "electronic"})
+  void loadThatIsNoChargingPointIsNotConcernedByThePlace(String kind) {
+    Scenario load = of(kind).with("/supply/openPenProtection", false);
+    for (Scenario each :
+        List.of(
+            load.without("/premises"),
+            load.withJson("/premises/locations", "[]"),
+            load.withJson("/premises/locations", PLACE))) {
+      assertEquals(Verdict.NOT_APPLICABLE, each.verdict(CHECK));
+    }
+  }
+
+  /** Applicability follows from what is stated: a socket-outlet may stand at a charging point. */
+  @ParameterizedTest
+  @CsvSource({"sign-off", "design", "quotation"})
+  void placeOfSocketOutletsIsAskedFor(String stage) {
+    Scenario sockets = of("socket-outlets").with("/stage", stage);
+    Scenario unplaced = sockets.without("/premises");
+    Finding found = open(unplaced.finding(CHECK));
+    assertEquals(List.of("/premises/locations"), missing(found));
+    assertTrue(found.counted());
+    open(unplaced.with("/supply/openPenProtection", false).finding(CHECK), "/premises/locations");
+    complies(unplaced.with("/supply/openPenProtection", true).finding(CHECK));
+    complies(unplaced.with("/supply/earthing", "TN-S").finding(CHECK));
+    for (String places : new String[] {"[]", "[\"outdoors\"]"}) {
+      Scenario placed = sockets.withJson("/premises/locations", places);
+      assertEquals(Verdict.NOT_APPLICABLE, placed.verdict(CHECK));
+    }
+  }
+
+  @Test
+  void onePartOfSocketOutletsIsEnough() {
+    Scenario parts =
+        of("mixed")
+            .withJson("/load/parts", "[{\"kind\": \"led\"}, {\"kind\": \"socket-outlets\"}]");
+    open(parts.without("/premises").finding(CHECK), "/premises/locations");
   }
 
   @Test
@@ -164,6 +207,11 @@ class EarthingArrangementTest {
         with.with("/load/kind", "vehicle-charging")
             .with(place + "/residual/operatingCurrentA", 0.03)
             .finding(CHECK));
+  }
+
+  private static Scenario of(String kind) {
+    Scenario oven = Scenario.oven();
+    return kind.isEmpty() ? oven.without("/load/kind") : oven.with("/load/kind", kind);
   }
 
   private static Scenario charging(String locations, Boolean measure) {

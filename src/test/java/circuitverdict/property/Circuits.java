@@ -3,12 +3,18 @@ package circuitverdict.property;
 import circuitverdict.service.wire.Contradictions;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Random;
 import java.util.function.Function;
 
 /** Draws circuits as the contract describes them: what a designer states, complete or with gaps. */
 final class Circuits {
   private static final int GAPS = 12;
+  private static final List<List<String>> PLACES =
+      List.of(
+          List.of("outdoors"),
+          List.of("vehicle-charging"),
+          List.of("outdoors", "vehicle-charging"));
 
   private final Draw draw;
   private final String stage;
@@ -75,8 +81,8 @@ final class Circuits {
     ObjectNode premises = body.putObject("premises");
     premises.put("operatedBy", draw.of("ordinary-persons", "skilled-persons"));
     ArrayNode locations = premises.putArray("locations");
-    if (draw.percent(25)) {
-      locations.add(draw.of("outdoors", "vehicle-charging"));
+    if (draw.percent(40)) {
+      draw.of(PLACES).forEach(locations::add);
     }
     if (draw.percent(30)) {
       body.putObject("requirements").put("evidence", draw.of("proved", "guidance"));
