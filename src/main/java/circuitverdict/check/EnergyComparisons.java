@@ -13,8 +13,28 @@ import java.util.List;
 /** Comparisons of let-through energy with what conductors stand, judged together. */
 final class EnergyComparisons {
   private final List<Comparison> comparisons = new ArrayList<>(2);
+  private final List<Figure> told = new ArrayList<>(1);
   private boolean unknown;
   private boolean contrary;
+
+  /**
+   * Compares the energy over a range of currents, that of another kind of fault, with a limit that
+   * was compared before; where it fails alone or is the greater, that range is told too.
+   */
+  void addOther(
+      String about, LetThrough energy, Figure least, Figure greatest, Figure limit, Dossier d) {
+    int before = comparisons.size();
+    add(about, energy, least, greatest, limit, d);
+    if (comparisons.size() > before && before > 0) {
+      Comparison here = comparisons.get(before);
+      Comparison other = comparisons.get(before - 1);
+      boolean alone =
+          here.verdict() == Verdict.DOES_NOT_COMPLY && other.verdict() != Verdict.DOES_NOT_COMPLY;
+      if (alone || !Comparator.atMost(here.actual().value(), other.actual().value())) {
+        told.add(least);
+      }
+    }
+  }
 
   /** Compares the energy over a range of currents with a conductor's limit. */
   void add(
@@ -79,6 +99,7 @@ final class EnergyComparisons {
   /** Gives the comparisons to a judgement, which counts each of them. */
   void addTo(Judgement judgement) {
     comparisons.forEach(judgement::add);
+    told.forEach(judgement::tell);
     if (unknown) {
       judgement.undetermined();
     }

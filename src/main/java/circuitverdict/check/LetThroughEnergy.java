@@ -140,7 +140,7 @@ public final class LetThroughEnergy implements Check {
       Dossier d) {
     Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
     LetThrough both = EnergyEvidence.withResidual(circuit, energy, least, d);
-    comparisons.add(cable.place(), both, least, greatest, limit, d);
+    comparisons.addOther(cable.place(), both, least, greatest, limit, d);
   }
 
   private static Figure leastBetweenLive(Circuit circuit, LiveConductors live, Dossier d) {

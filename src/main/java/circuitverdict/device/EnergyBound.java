@@ -30,4 +30,9 @@ interface EnergyBound {
    * @param end the current at the stretch's upper end, as the reader knows it
    */
   Figure explain(double from, double to, Figure end, Dossier d);
+
+  /** The least energy over the stretch, where it is any, as a figure with its working. */
+  default Figure explainLeast(double from, double to, Figure end, Dossier d) {
+    return explain(from, to, end, d);
+  }
 }

@@ -126,6 +126,12 @@ final class EnergyBounds {
           own ? Figure.of("t", step.source()) : Figure.derived("t", step.latestS(), Unit.SECOND);
       return d.working().step(SQUARE, end.as("I"), time);
     }
+
+    @Override
+    public Figure explainLeast(double from, double to, Figure end, Dossier d) {
+      Figure time = Figure.derived("t", band.earliestS(from), Unit.SECOND);
+      return d.working().step(SQUARE, end.as("I"), time);
+    }
   }
 
   /** A limit that does not depend on the current within a range: an energy limiting class. */
@@ -238,7 +244,7 @@ final class EnergyBounds {
 
     @Override
     public Figure explain(double from, double to, Figure end, Dossier d) {
-      return Figure.of(SYMBOL, least);
+      return d.working().look(Figure.of(SYMBOL, least));
     }
   }
 

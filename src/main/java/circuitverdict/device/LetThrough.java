@@ -141,26 +141,30 @@ public final class LetThrough {
     double fromA = from.value();
     double to = Math.max(fromA, upTo.value());
     double[] corners = corners(fromA, to);
-    double least = 0;
+    Worst least = new Worst(null, 0, fromA, to);
     Worst worst = new Worst(null, -1, fromA, to);
     for (int i = 0; i + 1 < corners.length; i++) {
       worst = worse(worst, corners[i], corners[i + 1]);
-      least = Math.max(least, least(corners[i], corners[i + 1]));
+      least = more(least, corners[i], corners[i + 1]);
     }
     // At a corner itself another bound may speak than beside it: that of the own capacity's end, or
     // a single point of the maker's.
     for (double corner : corners) {
       worst = worse(worst, corner, corner);
-      least = Math.max(least, least(corner, corner));
+      least = more(least, corner, corner);
     }
     Figure most =
         Double.isInfinite(worst.energy()) || worst.bound() == null
             ? energy(Double.POSITIVE_INFINITY)
             : worst.bound().explain(worst.from(), worst.to(), end(worst.to(), from, upTo), d);
-    return new Energy(energy(least), most, worst.to());
+    Figure certain =
+        least.bound() == null
+            ? energy(0)
+            : least.bound().explainLeast(least.from(), least.to(), end(least.to(), from, upTo), d);
+    return new Energy(certain, most, worst.to());
   }
 
-  /** The stretch with the greatest energy so far, and the bound that promises it there. */
+  /** The stretch with the most energy so far, and the bound that promises it there. */
   private record Worst(EnergyBound bound, double energy, double from, double to) {}
 
   private Worst worse(Worst worst, double from, double to) {
@@ -203,18 +207,20 @@ public final class LetThrough {
     return best;
   }
 
-  private double least(double from, double to) {
+  /** The stretch and the bound with more energy that is certain to be reached. */
+  private Worst more(Worst least, double from, double to) {
     if (residual && residualCovers(to)) {
-      return 0;
+      return least;
     }
     double pair = pairAtBest(from, to);
-    double least = 0;
+    Worst most = least;
     for (EnergyBound bound : bounds) {
-      double alone = bound.least(from, to);
+      double here = bound.least(from, to);
       // With the pair it may be less.
-      least = Comparator.atMost(alone, pair) ? Math.max(least, alone) : least;
+      boolean certain = here > most.energy() && Comparator.atMost(here, pair);
+      most = certain ? new Worst(bound, here, from, to) : most;
     }
-    return least;
+    return most;
   }
 
   private double pairAtBest(double from, double to) {

@@ -48,6 +48,7 @@ class ClosingStepTest {
               .with("/device/utilizationCategory", "gG")
               .with("/device/breakingCapacityA", 80000),
           Scenario.oven().with("/stage", "design").without("/device/breakingCapacityA"),
+          lateByEarth(),
           Scenario.oven().with("/supply/frequencyHz", 60));
 
   @ParameterizedTest
@@ -127,6 +128,30 @@ class ClosingStepTest {
     for (CheckName check : CheckName.values()) {
       assertTrue(seen.get(check).size() >= 2, () -> check + " " + seen.get(check));
     }
+  }
+
+  /**
+   * 872 A between line and neutral trip a B100 at once, the earth fault's current does not: at 2.55
+   * In it takes 1 s at least, 255²·1 = 65 025 A²s.
+   */
+  @Test
+  void endThatDecidesTheEnergyIsTold() {
+    Finding found = lateByEarth().finding(CheckName.LET_THROUGH_ENERGY);
+    assertEquals(65025, found.governing().actual().value(), 1e-6);
+    List<String> told = found.working().stream().map(step -> step.result().symbol()).toList();
+    assertTrue(told.containsAll(List.of("Iln,min", "Ief,min", "I²t")), told::toString);
+  }
+
+  private static Scenario lateByEarth() {
+    return Scenario.oven()
+        .with("/cable/lineCsaMm2", 1.5)
+        .with("/cable/protectiveCsaMm2", 1)
+        .with("/cable/lengthM", 1)
+        .with("/supply/basis", "declared")
+        .with("/supply/loopImpedanceOhm", 1)
+        .with("/supply/lineToNeutralLoopImpedanceOhm", 0.2)
+        .with("/device/ratedCurrentA", 100)
+        .without("/device/energyClass");
   }
 
   private static String flat(double energy) {
