@@ -30,7 +30,8 @@ final class BackUpRule {
 
   private BackUpRule() {}
 
-  static void judge(
+  /** Whether what stands behind the device decides: holds it, or would with what is missing. */
+  static boolean decides(
       Circuit circuit,
       LiveConductors live,
       Figure current,
@@ -43,14 +44,11 @@ final class BackUpRule {
       if (Comparator.atMost(current.value(), combined.value())) {
         d.remark(NoteCode.BACKED_UP);
         judgement.compare("/device", current, Comparator.AT_MOST, combined);
-        return;
+        return true;
       }
     }
-    if (limited(circuit, capacity, judgement, d)
-        || conditional(circuit, live, current, judgement, d)) {
-      return;
-    }
-    judgement.compare("/device", current, Comparator.AT_MOST, capacity);
+    return limited(circuit, capacity, judgement, d)
+        || conditional(circuit, live, current, judgement, d);
   }
 
   /**

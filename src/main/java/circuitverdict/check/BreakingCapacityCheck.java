@@ -9,10 +9,12 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Clause;
+import java.util.List;
 
 /**
  * Breaking capacity (434.5.1, 536.4.201): the greatest current where the device sits against Icn or
@@ -53,8 +55,46 @@ public final class BreakingCapacityCheck implements Check {
       judgement.compare("/device", current, Comparator.AT_MOST, capacity);
       return judgement.conclude();
     }
-    BackUpRule.judge(circuit, live, current, capacity, judgement, d);
+    if (!BackUpRule.decides(circuit, live, current, capacity, judgement, d)) {
+      above(circuit, live, current, capacity, judgement, d);
+    }
     return judgement.conclude();
+  }
+
+  /**
+   * Above the capacity with nothing behind it. Where the greatest of any kind stands in for kinds
+   * that are not stated, or nothing is known of these, only a stated one fails for certain.
+   */
+  private static void above(
+      Circuit circuit,
+      LiveConductors live,
+      Figure current,
+      Figure capacity,
+      Judgement judgement,
+      Dossier d) {
+    List<Pointer> open = GreatestCurrent.heldByAnyKind(circuit, live);
+    if (current.known() && open.isEmpty()) {
+      judgement.compare("/device", current, Comparator.AT_MOST, capacity);
+      return;
+    }
+    Figure stated = GreatestCurrent.stated(circuit, live, d);
+    if (fails(circuit, live, stated, capacity, d)) {
+      judgement.compare("/device", stated, Comparator.AT_MOST, capacity);
+      judgement.certain();
+      return;
+    }
+    open.forEach(d::missing);
+    judgement.open("/device", current, Comparator.AT_MOST, capacity);
+  }
+
+  private static boolean fails(
+      Circuit circuit, LiveConductors live, Figure stated, Figure capacity, Dossier d) {
+    if (!stated.known() || Comparator.atMost(stated.value(), capacity.value())) {
+      return false;
+    }
+    Dossier trial = d.trial();
+    Judgement tried = new Judgement(CheckName.BREAKING_CAPACITY, circuit, trial, "/device");
+    return !BackUpRule.decides(circuit, live, stated, capacity, tried, trial);
   }
 
   /** A stated greatest current below what the stated loop lets flow at least cannot be true. */

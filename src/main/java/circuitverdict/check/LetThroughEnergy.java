@@ -48,6 +48,10 @@ public final class LetThroughEnergy implements Check {
       judgement.tell(leastBetweenLive(circuit, live, d), greatest);
     }
     EnergyComparisons proof = energies(circuit, live, device, greatest, d);
+    if (proof.fails() && !failsByStated(circuit, live, device, d)) {
+      GreatestCurrent.heldByAnyKind(circuit, live).forEach(d::missing);
+      return judgement.undetermined().conclude();
+    }
     if (proof.complies() || proof.fails()) {
       proof.addTo(judgement);
       return judgement.conclude();
@@ -69,6 +73,17 @@ public final class LetThroughEnergy implements Check {
     proof.addTo(judgement);
     EnergyEvidence.ask(device, greatest, d);
     return judgement.undetermined().conclude();
+  }
+
+  /** Whether a failure needs none of the kinds of fault for which that of any kind stands in. */
+  private static boolean failsByStated(
+      Circuit circuit, LiveConductors live, ProtectiveDevice device, Dossier d) {
+    if (GreatestCurrent.heldByAnyKind(circuit, live).isEmpty()) {
+      return true;
+    }
+    Dossier trial = d.trial();
+    Figure stated = GreatestCurrent.stated(circuit, live, trial);
+    return energies(circuit, live, device, stated, trial).fails();
   }
 
   /** Without the device nothing is compared; what will be needed besides is named with it. */

@@ -25,6 +25,8 @@ public final class At {
   public static final Pointer OPEN_PEN = new Pointer(SUPPLY, "openPenProtection");
   public static final Pointer THREE_PHASE_CURRENT =
       new Pointer("/supply/faultCurrents/threePhase", "maximumA");
+  public static final Pointer TWO_PHASE_CURRENT =
+      new Pointer("/supply/faultCurrents/twoPhase", "maximumA");
   public static final Pointer NEUTRAL_CURRENT =
       new Pointer("/supply/faultCurrents/lineToNeutral", "maximumA");
   public static final Pointer EARTH_CURRENT =

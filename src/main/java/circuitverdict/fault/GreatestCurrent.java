@@ -14,6 +14,8 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Greatest fault currents where the circuit begins, A (434.1): as stated, a reading widened by its
@@ -26,54 +28,127 @@ public final class GreatestCurrent {
 
   private GreatestCurrent() {}
 
+  /** One kind of fault: its greatest current where it is stated, else null, and its member. */
+  private record Kind(Double ampere, Pointer at) {}
+
   /**
-   * What a device of a way meets: three-phase ways the three-phase current, a two-pole device on
-   * one phase the line–neutral one, a single-pole device the greater of line–neutral and
-   * line–earth.
+   * What a device of a way meets (434.5.1): the greatest of the kinds of fault that can flow in it.
+   * A fault to neutral or to earth is broken by one pole alone, however many the device has, and
+   * near a transformer it can exceed a fault of all three lines: so both count beside that, and for
+   * two poles the one to earth counts beside the one to neutral. That goes beyond the paper, which
+   * lets three poles meet the three-phase current and two poles the line–neutral one; what it lets
+   * them meet serves before sign-off only, where nothing else is stated.
    *
    * @param live live conductors, or null where they are not known
    * @param poles poles of the device, or null where they are not stated
    */
   public static Figure ofWay(Circuit circuit, LiveConductors live, Integer poles, Dossier d) {
     Supply supply = circuit.supply();
-    FaultCurrents stated = supply.faultCurrents();
-    if (live != null && live.lines() == 3) {
-      return threePhase(supply, stated, d);
+    Figure stated = stated(circuit, live, d);
+    boolean bounded = supply.maximumFaultCurrentA() != null;
+    if (stated.known()
+        && (bounded ? heldByAnyKind(circuit, live) : unstated(circuit, live)).isEmpty()) {
+      return stated;
     }
-    if (live != null && live.lines() == 1) {
-      if (poles != null && poles >= 2 && stated.lineToNeutralA() != null) {
-        return read(stated.lineToNeutralA(), At.NEUTRAL_CURRENT, supply, d);
-      }
-      if (stated.lineToNeutralA() != null && stated.lineToEarthA() != null) {
-        return stated.lineToNeutralA() >= stated.lineToEarthA()
-            ? read(stated.lineToNeutralA(), At.NEUTRAL_CURRENT, supply, d)
-            : read(stated.lineToEarthA(), At.EARTH_CURRENT, supply, d);
+    if (!bounded && live != null) {
+      Figure usual = usual(supply, live, poles, d);
+      if (usual.known()) {
+        return Figure.greater(stated, usual);
       }
     }
-    return ofAnyKind(supply, d);
+    Figure any = ofAnyKind(supply, d);
+    return any.known() && stated.known() ? Figure.greater(stated, any) : any;
   }
 
-  private static Figure threePhase(Supply supply, FaultCurrents stated, Dossier d) {
-    // Near a transformer an earth fault can exceed the three-phase one: at sign-off one of it and
-    // the greatest of any kind must say that it does not.
-    boolean open = stated.lineToEarthA() == null && !d.allows(Allowance.TABLE_DEFAULTS);
-    if (stated.threePhaseA() != null && !open) {
-      boolean earthGreater =
-          stated.lineToEarthA() != null && stated.lineToEarthA() > stated.threePhaseA();
-      return earthGreater
-          ? read(stated.lineToEarthA(), At.EARTH_CURRENT, supply, d)
-          : read(stated.threePhaseA(), At.THREE_PHASE_CURRENT, supply, d);
+  /** The greatest of the stated kinds that can flow in a way; unknown where there is none. */
+  public static Figure stated(Circuit circuit, LiveConductors live, Dossier d) {
+    Kind greatest = null;
+    for (Kind kind : kinds(circuit, live)) {
+      boolean greater =
+          kind.ampere() != null && (greatest == null || kind.ampere() > greatest.ampere());
+      greatest = greater ? kind : greatest;
     }
-    if (supply.maximumFaultCurrentA() == null
-        && stated.lineToNeutralA() != null
-        && d.allows(Allowance.TABLE_DEFAULTS)) {
-      Figure single = read(stated.lineToNeutralA(), At.NEUTRAL_CURRENT, supply, d);
-      Figure multiple = d.constant("k3", Constant.THREE_PHASE_FROM_LINE_NEUTRAL);
-      Figure three = d.working().step(DOUBLE, multiple, single.as("Im"));
-      d.assume(NoteCode.ASSUMED_THREE_PHASE_CURRENT, At.THREE_PHASE_CURRENT, three);
-      return three;
+    return greatest == null
+        ? Figure.unknown("If,max", Unit.AMPERE)
+        : read(greatest.ampere(), greatest.at(), circuit.supply(), d);
+  }
+
+  /**
+   * The kinds for which the greatest of any kind stands in, because others that can flow in the way
+   * are stated and less: it may be that of one of these, or of a fault that cannot flow here.
+   */
+  public static List<Pointer> heldByAnyKind(Circuit circuit, LiveConductors live) {
+    Double any = circuit.supply().maximumFaultCurrentA();
+    boolean stated = false;
+    for (Kind kind : kinds(circuit, live)) {
+      stated |= kind.ampere() != null;
+      if (any == null || kind.ampere() != null && kind.ampere() >= any) {
+        return List.of();
+      }
     }
-    return ofAnyKind(supply, d);
+    return stated ? unstated(circuit, live) : List.of();
+  }
+
+  /**
+   * Kinds that can flow in the way, are not stated, and are bounded by none that is: a fault
+   * between two lines does not exceed that of all three.
+   */
+  private static List<Pointer> unstated(Circuit circuit, LiveConductors live) {
+    List<Pointer> unstated = new ArrayList<>(4);
+    for (Kind kind : kinds(circuit, live)) {
+      boolean bounded = live.lines() == 3 && kind.at() == At.TWO_PHASE_CURRENT;
+      if (kind.ampere() == null && !bounded) {
+        unstated.add(kind.at());
+      }
+    }
+    return unstated;
+  }
+
+  /** The kinds of fault that can flow in a way; none where its live conductors are not known. */
+  private static List<Kind> kinds(Circuit circuit, LiveConductors live) {
+    if (live == null) {
+      return List.of();
+    }
+    FaultCurrents stated = circuit.supply().faultCurrents();
+    List<Kind> kinds = new ArrayList<>(4);
+    if (live.lines() == 3) {
+      kinds.add(new Kind(stated.threePhaseA(), At.THREE_PHASE_CURRENT));
+    }
+    if (live.lines() > 1) {
+      kinds.add(new Kind(stated.twoPhaseA(), At.TWO_PHASE_CURRENT));
+    }
+    if (live.neutral() || live.lines() == 1) {
+      kinds.add(new Kind(stated.lineToNeutralA(), At.NEUTRAL_CURRENT));
+    }
+    kinds.add(new Kind(stated.lineToEarthA(), At.EARTH_CURRENT));
+    return kinds;
+  }
+
+  /**
+   * What by the paper serves alone before sign-off: for three lines the three-phase current, or
+   * twice the line–neutral one, listed; for two poles on one line the line–neutral one.
+   */
+  private static Figure usual(Supply supply, LiveConductors live, Integer poles, Dossier d) {
+    FaultCurrents stated = supply.faultCurrents();
+    boolean three = live.lines() == 3;
+    boolean twoPole = live.lines() == 1 && poles != null && poles >= 2;
+    if (!d.allows(Allowance.TABLE_DEFAULTS) || !three && !twoPole) {
+      return Figure.unknown("If,max", Unit.AMPERE);
+    }
+    if (three && stated.threePhaseA() != null) {
+      return read(stated.threePhaseA(), At.THREE_PHASE_CURRENT, supply, d);
+    }
+    if (stated.lineToNeutralA() == null) {
+      return Figure.unknown("If,max", Unit.AMPERE);
+    }
+    Figure single = read(stated.lineToNeutralA(), At.NEUTRAL_CURRENT, supply, d);
+    if (!three) {
+      return single;
+    }
+    Figure multiple = d.constant("k3", Constant.THREE_PHASE_FROM_LINE_NEUTRAL);
+    Figure twice = d.working().step(DOUBLE, multiple, single.as("Im"));
+    d.assume(NoteCode.ASSUMED_THREE_PHASE_CURRENT, At.THREE_PHASE_CURRENT, twice);
+    return twice;
   }
 
   /**

@@ -118,16 +118,15 @@ class BreakingCapacityCheckTest {
     assertEquals(Reason.MISSING_INPUT, found.reason());
   }
 
-  /** Which current: one pole the greater of two, two poles line–neutral, three phases their own. */
+  /** Which current: the greatest of the kinds that can flow in the way. */
   @ParameterizedTest
   @CsvSource({
     "'[\"L1\", \"N\"]', 1, 5200",
-    "'[\"L1\", \"N\"]', 2, 5000",
+    "'[\"L1\", \"N\"]', 2, 5200",
     "'[\"L1\", \"L2\", \"L3\"]', 3, 5900",
-    "'[\"L1\", \"L2\", \"L3\", \"N\"]', 4, 5900",
-    "'[\"L1\", \"L2\"]', 2, 7000"
+    "'[\"L1\", \"L2\", \"L3\", \"N\"]', 4, 5900"
   })
-  void currentFollowsThePoles(String live, int poles, double current) {
+  void currentFollowsTheWay(String live, int poles, double current) {
     Finding found =
         at(7000)
             .withJson("/liveConductors", live)
@@ -136,8 +135,87 @@ class BreakingCapacityCheckTest {
             .with("/supply/faultCurrents/lineToEarth/maximumA", 5200)
             .with("/supply/faultCurrents/threePhase/maximumA", 5900)
             .finding(CHECK);
-    actual(current, found);
-    judged(current <= 6000, found);
+    actual(current, complies(found));
+  }
+
+  /** One pole breaks a fault to neutral or to earth, however many poles there are. */
+  @ParameterizedTest
+  @CsvSource({
+    "'[\"L1\", \"N\"]', 2, 3000, 6500, 6500",
+    "'[\"L1\", \"N\"]', 2, 6500, 3000, 6500",
+    "'[\"L1\", \"L2\", \"L3\", \"N\"]', 4, 6400, 900, 6400",
+    "'[\"L1\", \"L2\", \"L3\", \"N\"]', 4, 900, 6400, 6400",
+    "'[\"L1\", \"L2\", \"L3\"]', 3, 900, 6400, 6400"
+  })
+  void faultOfOnePoleExceedsTheCapacity(
+      String live, int poles, double neutral, double earth, double current) {
+    Finding found =
+        kinds(neutral, earth, 5800.0, null)
+            .withJson("/liveConductors", live)
+            .with("/device/poles", poles)
+            .finding(CHECK);
+    actual(current, fails(found));
+  }
+
+  /** Between three lines no fault to neutral flows. */
+  @Test
+  void withoutNeutralNoFaultFlowsToIt() {
+    Finding found =
+        kinds(9000.0, 3000.0, 3000.0, null)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\"]")
+            .finding(CHECK);
+    actual(3000, complies(found));
+  }
+
+  /**
+   * Of the kinds stated none is the greatest of any kind: one that is not stated may be. Up to the
+   * capacity that holds it; above, the kinds not stated decide, unless a stated one fails itself.
+   */
+  @ParameterizedTest
+  @CsvSource({"3000, 6000, true", "3000, 6001, ", "6500, 9000, false"})
+  void greatestOfAnyKindMayBeOneThatIsNotStated(double stated, double any, Boolean holds) {
+    Finding found =
+        kinds(null, 3000.0, stated, any)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\", \"N\"]")
+            .with("/device/poles", 4)
+            .finding(CHECK);
+    if (holds == null) {
+      open(found, "/supply/faultCurrents/lineToNeutral/maximumA");
+      assertEquals(1, found.missing().size());
+      assertEquals(Reason.MISSING_INPUT, found.reason());
+      actual(any, found);
+    } else {
+      judged(holds, found);
+      actual(holds ? any : stated, found);
+    }
+  }
+
+  /** Every kind that is not stated is asked for at once. */
+  @Test
+  void kindsNotStatedAreAskedForTogether() {
+    open(
+        kinds(3000.0, null, null, 7000.0)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\", \"N\"]")
+            .finding(CHECK),
+        "/supply/faultCurrents/threePhase/maximumA",
+        "/supply/faultCurrents/lineToEarth/maximumA");
+    open(
+        kinds(3000.0, 3000.0, 3000.0, 7000.0)
+            .withJson("/liveConductors", "[\"L1\", \"L2\"]")
+            .finding(CHECK),
+        "/supply/faultCurrents/twoPhase/maximumA");
+  }
+
+  /** A stated kind above the capacity fails, whatever the kinds are that nothing is known of. */
+  @ParameterizedTest
+  @CsvSource({"6000, ", "6001, false"})
+  void statedKindAboveTheCapacityFailsByItself(double neutral, Boolean holds) {
+    Finding found = kinds(neutral, null, null, null).finding(CHECK);
+    if (holds == null) {
+      open(found, "/supply/maximumFaultCurrentA");
+    } else {
+      actual(neutral, fails(found));
+    }
   }
 
   /** Live conductors unknown: on a single-phase supply line and neutral, else the greatest. */
@@ -148,7 +226,8 @@ class BreakingCapacityCheckTest {
         at(7000)
             .without("/liveConductors")
             .with("/device/poles", 2)
-            .with("/supply/faultCurrents/lineToNeutral/maximumA", 5000);
+            .with("/supply/faultCurrents/lineToNeutral/maximumA", 5000)
+            .with("/supply/faultCurrents/lineToEarth/maximumA", 5000);
     Finding found =
         (phases == null ? supply.without("/supply/phases") : supply.with("/supply/phases", phases))
             .finding(CHECK);
@@ -179,6 +258,15 @@ class BreakingCapacityCheckTest {
   void otherDevicesAreNotJudged(String standard) {
     Finding found = at(1000).with("/device/standard", standard).finding(CHECK);
     assertEquals(Reason.DEVICE_NOT_JUDGED, open(found, "/device/standard").reason());
+  }
+
+  private static Scenario kinds(Double neutral, Double earth, Double three, Double any) {
+    Scenario supply = at(1).without("/supply/maximumFaultCurrentA");
+    String kinds = "/supply/faultCurrents/";
+    supply = neutral == null ? supply : supply.with(kinds + "lineToNeutral/maximumA", neutral);
+    supply = earth == null ? supply : supply.with(kinds + "lineToEarth/maximumA", earth);
+    supply = three == null ? supply : supply.with(kinds + "threePhase/maximumA", three);
+    return any == null ? supply : supply.with("/supply/maximumFaultCurrentA", any);
   }
 
   private static Scenario at(double current) {

@@ -127,6 +127,30 @@ class LetThroughEnergyTest {
   }
 
   /**
+   * The greatest of any kind may be a line–earth fault, which is not stated: what its energy alone
+   * exceeds is not determined. What a stated kind exceeds fails.
+   */
+  @ParameterizedTest
+  @CsvSource({"2000, ", "5000, false"})
+  void kindThatIsNotStatedDecides(double neutral, Boolean holds) {
+    Finding found =
+        oven(6000)
+            .with("/supply/faultCurrents/lineToNeutral/maximumA", neutral)
+            .withJson(
+                "/device/letThrough",
+                "[{\"prospectiveCurrentA\": 50, \"energyA2s\": 1000},"
+                    + " {\"prospectiveCurrentA\": 2000, \"energyA2s\": 1000},"
+                    + " {\"prospectiveCurrentA\": 5000, \"energyA2s\": 500000},"
+                    + " {\"prospectiveCurrentA\": 6000, \"energyA2s\": 500000}]")
+            .finding(CHECK);
+    if (holds == null) {
+      open(found, "/supply/faultCurrents/lineToEarth/maximumA");
+    } else {
+      judged(holds, found);
+    }
+  }
+
+  /**
    * Below 5·In only 60 s are promised: 160²·60 exceeds k²S². An earth fault of 150 A counts in the
    * line, unless a residual function clears it, which does not see line to neutral.
    */

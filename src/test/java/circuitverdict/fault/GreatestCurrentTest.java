@@ -15,11 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Which greatest fault current a device meets (434.1, 434.5.1), and what stands in for it. */
 class GreatestCurrentTest {
   private static final String CURRENTS = "/supply/faultCurrents/";
+  private static final LiveConductors WITHOUT_NEUTRAL = new LiveConductors(3, false);
 
   /**
-   * Single-pole ways meet the greater of line–neutral and line–earth, two-pole ones the
-   * line–neutral, three-phase ones the three-phase current; what is unknown gives way to the
-   * greatest of any kind.
+   * A way meets the greatest of the kinds that can flow in it, whatever its poles (434.5.1); what
+   * is unknown gives way to the greatest of any kind.
    */
   @ParameterizedTest
   @CsvSource({
@@ -27,13 +27,19 @@ class GreatestCurrentTest {
     "1, , 1500, 1800, 1800",
     "1, 1, 1900, 1800, 1900",
     "1, 1, 1800, 1800, 1800",
-    "1, 2, 1500, 1800, 1500",
+    "1, 2, 1500, 1800, 1800",
+    "1, 2, 1900, 1800, 1900",
     "1, 2, , 1800, 4000",
+    "1, 2, 1500, , 4000",
     "1, 1, 1500, , 4000",
     "1, 1, , 1800, 4000",
     "2, 2, 1500, 1800, 4000",
     "3, 3, 1500, 1800, 3000",
-    "3, 4, 1500, 1800, 3000"
+    "3, 4, 1500, 1800, 3000",
+    "3, 3, 1500, 3600, 3600",
+    "3, 4, 3500, 1800, 3500",
+    "3, 3, 3500, 3600, 3600",
+    "3, 4, , 1800, 4000"
   })
   void currentFollowsThePoles(
       int lines, Integer poles, Double neutral, Double earth, double meets) {
@@ -65,7 +71,7 @@ class GreatestCurrentTest {
   @ParameterizedTest
   @CsvSource({
     "design, , , 3000",
-    "design, , 4000, 3000",
+    "design, , 4000, 4000",
     "sign-off, , , NaN",
     "sign-off, , 4000, 4000",
     "sign-off, 2000, , 3000",
@@ -75,8 +81,68 @@ class GreatestCurrentTest {
       String stage, Double earth, Double any, double current) {
     Scenario supply = stated(null, earth, 3000.0, any).with("/stage", stage);
     Dossier d = dossier(supply);
-    assertEquals(current, ofWay(supply, 3, 3, d));
+    assertEquals(current, ofWay(supply, WITHOUT_NEUTRAL, 3, d));
     assertEquals(Double.isNaN(current), missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
+  /** A line–neutral fault flows where there is a neutral, and there it must be known too. */
+  @ParameterizedTest
+  @CsvSource({
+    "true, design, 9000, , 9000",
+    "true, sign-off, 9000, , 9000",
+    "false, sign-off, 9000, , 3000",
+    "true, design, , , 3000",
+    "true, sign-off, , , NaN",
+    "true, design, , 9000, 9000",
+    "true, sign-off, , 9000, 9000",
+    "false, sign-off, , 9000, 3000",
+    "true, sign-off, , 2000, 3000"
+  })
+  void lineNeutralFaultsFlowWhereThereIsANeutral(
+      boolean neutral, String stage, Double lineNeutral, Double any, double current) {
+    Scenario supply = stated(lineNeutral, 2500.0, 3000.0, any).with("/stage", stage);
+    Dossier d = dossier(supply);
+    assertEquals(current, ofWay(supply, new LiveConductors(3, neutral), 4, d));
+    assertEquals(Double.isNaN(current), missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
+  /** A fault between two lines flows where there are two; it need not be known beside three. */
+  @ParameterizedTest
+  @CsvSource({
+    "3, 2600, 3000",
+    "3, 3300, 3300",
+    "2, 2600, 2600",
+    "2, 1200, 1800",
+    "2, , 4000",
+    "1, 3300, 1800"
+  })
+  void faultsBetweenTwoLinesFlowWhereThereAreTwo(int lines, Double twoPhase, double current) {
+    Scenario supply = stated(1500.0, 1800.0, 3000.0, 4000.0);
+    supply = twoPhase == null ? supply : supply.with(CURRENTS + "twoPhase/maximumA", twoPhase);
+    assertEquals(current, ofWay(supply, lines, null, dossier(supply)));
+  }
+
+  /** Before sign-off two poles may be held by the line–neutral current, where it alone is known. */
+  @ParameterizedTest
+  @CsvSource({
+    "design, 2, , 1500",
+    "design, 2, 4000, 4000",
+    "design, 1, , NaN",
+    "design, , , NaN",
+    "sign-off, 2, , NaN"
+  })
+  void twoPolesMayBeHeldByLineAndNeutral(String stage, Integer poles, Double any, double current) {
+    Scenario supply = stated(1500.0, null, null, any).with("/stage", stage);
+    Dossier d = dossier(supply);
+    assertEquals(current, ofWay(supply, 1, poles, d));
+    assertEquals(Double.isNaN(current), missing(d, "/supply/maximumFaultCurrentA"));
+  }
+
+  /** Twice the line–neutral current bounds faults between lines, not those to earth. */
+  @Test
+  void earthFaultMayExceedTwice() {
+    Scenario supply = stated(1500.0, 3500.0, null, null).with("/stage", "design");
+    assertEquals(3500, ofWay(supply, 3, 3, dossier(supply)));
   }
 
   @Test
@@ -208,8 +274,11 @@ class GreatestCurrentTest {
   }
 
   private static double ofWay(Scenario supply, int lines, Integer poles, Dossier d) {
-    return GreatestCurrent.ofWay(supply.circuit(), new LiveConductors(lines, true), poles, d)
-        .value();
+    return ofWay(supply, new LiveConductors(lines, true), poles, d);
+  }
+
+  private static double ofWay(Scenario supply, LiveConductors live, Integer poles, Dossier d) {
+    return GreatestCurrent.ofWay(supply.circuit(), live, poles, d).value();
   }
 
   private static Scenario stated(Double neutral, Double earth, Double three, Double any) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Draws supplies: their stated currents and impedances are inputs apart, and mostly agree. */
 final class Supplies {
-  private static final String[] KINDS = {"threePhase", "lineToNeutral", "lineToEarth"};
+  private static final String[] KINDS = {"threePhase", "twoPhase", "lineToNeutral", "lineToEarth"};
 
   private final Draw draw;
 

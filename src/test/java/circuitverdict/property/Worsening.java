@@ -65,6 +65,7 @@ enum Worsening {
               "/supply/maximumFaultCurrentA",
               "/supply/maximumFaultCurrentA",
               "/supply/faultCurrents/threePhase/maximumA",
+              "/supply/faultCurrents/twoPhase/maximumA",
               "/supply/faultCurrents/lineToNeutral/maximumA",
               "/supply/faultCurrents/lineToEarth/maximumA"),
           1.0005,

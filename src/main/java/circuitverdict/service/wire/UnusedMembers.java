@@ -33,7 +33,6 @@ public final class UnusedMembers {
           "transformer",
           "grid",
           "localGeneration",
-          "faultCurrents/twoPhase",
           "minimumA",
           "peakA",
           "load/inrush",
