@@ -1,11 +1,11 @@
 package circuitverdict.check;
 
 import circuitverdict.circuit.Assembly;
-import circuitverdict.circuit.BackUp;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -20,12 +20,14 @@ import java.util.Set;
 
 /**
  * What may stand behind a device whose own capacity is exceeded: a declared combination with a
- * named upstream device (434.5.1), or the conditional rating of a 230 V single-phase unit to
- * 61439-3 with its maker's own devices behind a fuse of at most 100 A (536.4.201).
+ * named upstream device that breaks the current itself (434.5.1), or the conditional rating of a
+ * 230 V single-phase unit to 61439-3 with its maker's own devices behind a fuse of at most 100 A
+ * (536.4.201).
  */
 final class BackUpRule {
   private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", "BS 1361");
 
+  private static final Pointer LIMITED = new Pointer("/backUp", "limitedLetThroughA2s");
   private static final Pointer COMBINATION = new Pointer("/backUp", "combinationRatingA");
 
   private BackUpRule() {}
@@ -38,55 +40,94 @@ final class BackUpRule {
       Figure capacity,
       Judgement judgement,
       Dossier d) {
-    BackUp backUp = circuit.backUp();
-    if (backUp.combinationRatingA() != null && EnergyEvidence.evidenced(circuit)) {
-      Figure combined = d.given("Icomb", backUp.combinationRatingA(), Unit.AMPERE, COMBINATION);
-      if (Comparator.atMost(current.value(), combined.value())) {
-        d.remark(NoteCode.BACKED_UP);
-        judgement.compare("/device", current, Comparator.AT_MOST, combined);
-        return true;
-      }
+    Boolean pair = pair(circuit, current, capacity, judgement, d);
+    if (Boolean.TRUE.equals(pair) || conditional(circuit, live, current, judgement, d)) {
+      return true;
     }
-    return limited(circuit, capacity, judgement, d)
-        || conditional(circuit, live, current, judgement, d);
+    if (pair == null) {
+      judgement.undetermined();
+    }
+    return pair == null;
   }
 
   /**
-   * Whether a declared let-through of the pair decides: the device stands what its maker shows it
+   * Whether the declared pair holds the current; null where it would with what is then noted as
+   * missing.
+   */
+  private static Boolean pair(
+      Circuit circuit, Figure current, Figure capacity, Judgement judgement, Dossier d) {
+    if (!EnergyEvidence.evidenced(circuit)) {
+      return false;
+    }
+    Double rating = circuit.backUp().combinationRatingA();
+    if (rating == null) {
+      return limited(circuit, current, capacity, judgement, d);
+    }
+    Figure combined = d.given("Icomb", rating, Unit.AMPERE, COMBINATION);
+    if (!Comparator.atMost(current.value(), combined.value())) {
+      return false;
+    }
+    Boolean broken = upstreamBreaks(circuit, current, d);
+    if (Boolean.TRUE.equals(broken)) {
+      held(circuit, current, judgement, d);
+      judgement.compare("/device", current, Comparator.AT_MOST, combined);
+    }
+    return broken;
+  }
+
+  /**
+   * Whether a declared let-through of the pair holds it: the device stands what its maker shows it
    * to let through at its own capacity. Without that figure nothing says what it stands, and at
    * sign-off nothing but the rating of the pair says up to which current it is declared.
    */
-  private static boolean limited(Circuit circuit, Figure capacity, Judgement judgement, Dossier d) {
+  private static Boolean limited(
+      Circuit circuit, Figure current, Figure capacity, Judgement judgement, Dossier d) {
     Double energy = EnergyEvidence.backUp(circuit);
-    if (energy == null || circuit.backUp().combinationRatingA() != null) {
+    if (energy == null) {
       return false;
     }
-    Figure through =
-        d.given(
-            "I²t",
-            energy,
-            Unit.AMPERE_SQUARED_SECOND,
-            new Pointer("/backUp", "limitedLetThroughA2s"));
+    Figure through = d.given("I²t", energy, Unit.AMPERE_SQUARED_SECOND, LIMITED);
     Figure stands = LetThrough.byMaker(circuit.device(), capacity, d);
+    if (stands.known() && !Comparator.atMost(through.value(), stands.value())) {
+      return false;
+    }
+    Boolean broken = upstreamBreaks(circuit, current, d);
+    if (Boolean.FALSE.equals(broken)) {
+      return false;
+    }
     if (!stands.known()) {
       d.missing(
           NoteCode.MAKER_DATA_NEEDED,
           new Pointer(circuit.device().data().place(), "letThrough"),
           capacity);
-      judgement.undetermined();
-      return true;
-    }
-    if (!Comparator.atMost(through.value(), stands.value())) {
-      return false;
+      return null;
     }
     if (circuit.stage() == Circuit.Stage.SIGN_OFF) {
       d.missing(COMBINATION);
-      judgement.undetermined();
-      return true;
+      return null;
     }
+    if (broken != null) {
+      held(circuit, current, judgement, d);
+      judgement.compare("/device", through, Comparator.AT_MOST, stands);
+    }
+    return broken;
+  }
+
+  private static Boolean upstreamBreaks(Circuit circuit, Figure current, Dossier d) {
+    Boolean breaks = EnergyEvidence.upstreamBreaks(circuit, current, d);
+    if (breaks == null) {
+      d.need(circuit.upstreamDevice().data().breakingCapacityA(), At.UPSTREAM_CAPACITY);
+    }
+    return breaks;
+  }
+
+  private static void held(Circuit circuit, Figure current, Judgement judgement, Dossier d) {
     d.remark(NoteCode.BACKED_UP);
-    judgement.compare("/device", through, Comparator.AT_MOST, stands);
-    return true;
+    judgement.compare(
+        circuit.upstreamDevice().data().place(),
+        current,
+        Comparator.AT_MOST,
+        BreakingCapacity.stated(circuit.upstreamDevice(), d));
   }
 
   /** Whether the conditional rating decides: holds, or would with what is not stated. */

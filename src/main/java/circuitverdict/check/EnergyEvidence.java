@@ -2,6 +2,9 @@ package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
 import circuitverdict.device.ResidualTime;
@@ -28,24 +31,56 @@ final class EnergyEvidence {
   }
 
   /**
-   * The let-through of a device with that of its back-up, up to the current declared for the pair.
+   * The let-through of a device with that of its back-up, up to the current declared for the pair
+   * and to what the device upstream breaks itself.
    */
-  static LetThrough withBackUp(Circuit circuit, LetThrough energy, Figure greatest) {
+  static LetThrough withBackUp(Circuit circuit, LetThrough energy, Figure greatest, Dossier d) {
+    Double limited = backUp(circuit);
+    Figure own = BreakingCapacity.stated(circuit.device(), d);
+    if (limited == null || Comparator.atMost(greatest.value(), own.value())) {
+      return energy;
+    }
     Double combination = circuit.backUp().combinationRatingA();
     // Declared at the greatest current; at sign-off the rating of the pair must say up to which.
     boolean open = circuit.stage() == Circuit.Stage.SIGN_OFF || !greatest.known();
     double upTo = combination != null ? combination : open ? 0 : greatest.value();
-    return energy.withBackUp(backUp(circuit), upTo, combination != null);
+    Figure breaks = BreakingCapacity.stated(circuit.upstreamDevice(), d);
+    if (!breaks.known()) {
+      if (upTo > 0) {
+        d.missing(At.UPSTREAM_CAPACITY);
+      }
+      return energy.withBackUp(limited, 0, false);
+    }
+    return energy.withBackUp(limited, Math.min(upTo, breaks.value()), combination != null);
   }
 
-  /** Whether back-up rests on evidence and on a named upstream device: standard and rating. */
+  /**
+   * Whether the device upstream has the necessary breaking capacity itself (434.5.1); null where
+   * what is not stated decides. A fuse's standard may promise less than the fuse breaks.
+   */
+  static Boolean upstreamBreaks(Circuit circuit, Figure current, Dossier d) {
+    Figure breaks = BreakingCapacity.stated(circuit.upstreamDevice(), d);
+    if (Comparator.atMost(current.value(), breaks.value())) {
+      return true;
+    }
+    boolean stated = circuit.upstreamDevice().data().breakingCapacityA() != null;
+    return stated && current.known() ? Boolean.FALSE : null;
+  }
+
+  /**
+   * Whether back-up rests on evidence and on a named upstream device, by standard and rating, that
+   * breaks overcurrents: a residual current device or a switch does not.
+   */
   static boolean evidenced(Circuit circuit) {
     String evidence = circuit.backUp().evidence();
     ProtectiveDevice upstream = circuit.upstreamDevice();
+    boolean overcurrent =
+        upstream instanceof Breaker
+            || upstream instanceof AdjustableBreaker
+            || upstream instanceof Fuse;
     return evidence != null
         && !evidence.isBlank()
-        && upstream != null
-        && upstream.data().standard() != null
+        && overcurrent
         && upstream.data().ratedCurrentA() != null;
   }
 

@@ -103,7 +103,7 @@ public final class LetThroughEnergy implements Check {
     return over(
         circuit,
         live,
-        () -> EnergyEvidence.withBackUp(circuit, LetThrough.of(device, d), greatest),
+        () -> EnergyEvidence.withBackUp(circuit, LetThrough.of(device, d), greatest, d),
         greatest,
         d);
   }

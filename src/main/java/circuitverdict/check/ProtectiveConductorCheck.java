@@ -46,7 +46,7 @@ public final class ProtectiveConductorCheck implements Check {
     judgement.tell(least, greatest);
     if (circuit.device() != null) {
       LetThrough energy =
-          EnergyEvidence.withBackUp(circuit, LetThrough.of(circuit.device(), d), greatest);
+          EnergyEvidence.withBackUp(circuit, LetThrough.of(circuit.device(), d), greatest, d);
       proof =
           compare(
               circuit, EnergyEvidence.withResidual(circuit, energy, least, d), least, greatest, d);

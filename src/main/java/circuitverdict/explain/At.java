@@ -36,6 +36,8 @@ public final class At {
   public static final Pointer DEVICE_ITSELF = new Pointer("", "device");
   public static final Pointer CABLE_ITSELF = new Pointer("", "cable");
   public static final Pointer UPSTREAM = new Pointer("", "upstreamDevice");
+  public static final Pointer UPSTREAM_CAPACITY =
+      new Pointer("/upstreamDevice", "breakingCapacityA");
   public static final Pointer RESIDUAL_DEVICE = new Pointer("", "residualDevice");
 
   public static final Pointer LOAD_KIND = new Pointer(LOAD, "kind");

@@ -1,5 +1,6 @@
 package circuitverdict.check;
 
+import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -13,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.explain.NoteCode;
 import circuitverdict.support.Scenario;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -236,6 +238,76 @@ class BackUpRuleTest {
     fails(backed(8000).without(pointer).finding(CHECK));
   }
 
+  /** 434.5.1: the device upstream has the necessary breaking capacity itself; equality serves. */
+  @ParameterizedTest
+  @CsvSource({"7999, false", "8000, true", "20000, true"})
+  void deviceUpstreamBreaksTheCurrentItself(double capacity, boolean holds) {
+    for (String standard : List.of("BS 88-3", "BS 3036", "IEC 60898-1", "IEC 60947-2")) {
+      Finding found =
+          backed(8000)
+              .with("/upstreamDevice/standard", standard)
+              .with("/upstreamDevice/breakingCapacityA", capacity)
+              .finding(CHECK);
+      judged(holds, found);
+      limit(holds ? Math.min(10000, capacity) : 6000, found);
+      assertEquals(holds, remarks(found).contains(NoteCode.BACKED_UP));
+    }
+  }
+
+  /** No back-up by what breaks no short-circuit current, or is not known to. */
+  @ParameterizedTest
+  @CsvSource({"IEC 61008-1", "IEC 60947-3", "BS 3871-1"})
+  void onlyAnOvercurrentDeviceBacksUp(String standard) {
+    limit(6000, fails(backed(8000).with("/upstreamDevice/standard", standard).finding(CHECK)));
+  }
+
+  /** Not stated, it is asked for; of a fuse its standard's own serves before sign-off, listed. */
+  @ParameterizedTest
+  @CsvSource({
+    "sign-off, BS 88-3, false",
+    "sign-off, IEC 60898-1, false",
+    "design, BS 88-3, true",
+    "design, BS 88-2, true",
+    "design, BS 3036, false",
+    "design, IEC 60898-1, false",
+    "quotation, IEC 60947-2, false"
+  })
+  void capacityUpstreamMustBeKnown(String stage, String standard, boolean holds) {
+    Finding found =
+        backed(8000)
+            .with("/stage", stage)
+            .with("/upstreamDevice/standard", standard)
+            .without("/upstreamDevice/breakingCapacityA")
+            .finding(CHECK);
+    if (holds) {
+      limit(10000, complies(found));
+      assertTrue(assumptions(found).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
+    } else {
+      open(found, "/upstreamDevice/breakingCapacityA");
+      assertEquals(1, found.missing().size());
+    }
+  }
+
+  /** Above the combination's own rating nothing is asked for: it could not hold it. */
+  @Test
+  void capacityUpstreamIsNotAskedForInVain() {
+    fails(backed(10001).without("/upstreamDevice/breakingCapacityA").finding(CHECK));
+  }
+
+  /** The unit's conditional rating holds it, whatever is not known of a declared combination. */
+  @Test
+  void conditionalRatingNeedsNoCombination() {
+    Scenario both =
+        unit(8000)
+            .with("/backUp/combinationRatingA", 10000)
+            .with("/backUp/evidence", "declared by both makers");
+    limit(16000, complies(both.finding(CHECK)));
+    open(
+        both.without("/assembly/deviceDeclared").finding(CHECK),
+        "/assembly/deviceDeclared",
+        "/upstreamDevice/breakingCapacityA");
+  }
+
   @Test
   void weakCombinationLeavesTheConditionalRating() {
     Finding found =
@@ -249,6 +321,7 @@ class BackUpRuleTest {
   private static Scenario backed(double current) {
     return unit(current)
         .without("/assembly")
+        .with("/upstreamDevice/breakingCapacityA", 33000)
         .with("/backUp/combinationRatingA", 10000)
         .with("/backUp/evidence", "declared by both makers");
   }

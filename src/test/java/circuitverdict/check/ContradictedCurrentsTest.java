@@ -112,6 +112,36 @@ class ContradictedCurrentsTest {
     limit(6000, fails(rated.with("/stage", stage).finding(CHECK)));
   }
 
+  /** Nor behind a device that cannot break the current itself, or is not known to. */
+  @Test
+  void pairIsGoodForNothingBehindWhatCannotBreak() {
+    Scenario design = withMakersFigures(backed(40000)).with("/stage", "design");
+    String capacity = "/upstreamDevice/breakingCapacityA";
+    complies(design.with(capacity, 8000).finding(CHECK));
+    limit(6000, fails(design.with(capacity, 7999).finding(CHECK)));
+    limit(6000, fails(design.with("/upstreamDevice/standard", "IEC 61008-1").finding(CHECK)));
+    open(
+        design.with("/upstreamDevice/standard", "IEC 60898-1").without(capacity).finding(CHECK),
+        capacity);
+    Scenario signOff = design.with("/stage", "sign-off").without(capacity);
+    open(signOff.finding(CHECK), capacity, "/backUp/combinationRatingA");
+    Scenario unshown = backed(40000).with("/stage", "design");
+    fails(unshown.with(capacity, 7999).finding(CHECK));
+    open(
+        unshown.with("/upstreamDevice/standard", "IEC 60947-2").without(capacity).finding(CHECK),
+        capacity,
+        "/device/letThrough");
+  }
+
+  /** What current the pair would have to hold is not known: nothing is granted by its energy. */
+  @Test
+  void pairHoldsNoUnknownCurrent() {
+    Scenario design = withMakersFigures(backed(40000)).with("/stage", "design");
+    open(
+        design.without("/supply/maximumFaultCurrentA").finding(CHECK),
+        "/supply/maximumFaultCurrentA");
+  }
+
   /** Without the maker's figure at Icn nothing says what the device stands. */
   @Test
   void makersFigureIsAskedFor() {
@@ -128,6 +158,7 @@ class ContradictedCurrentsTest {
 
   private static Scenario backed(double energy) {
     return at(8000)
+        .with("/upstreamDevice/breakingCapacityA", 33000)
         .with("/backUp/limitedLetThroughA2s", energy)
         .with("/backUp/evidence", "declared by both makers");
   }

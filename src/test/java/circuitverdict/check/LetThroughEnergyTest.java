@@ -1,6 +1,7 @@
 package circuitverdict.check;
 
 import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -261,7 +262,8 @@ class LetThroughEnergyTest {
     Finding found = openBecause(Reason.BETWEEN_BOUNDS, over.finding(CHECK));
     assertTrue(wanted(found).contains(NoteCode.BACK_UP_EVIDENCE_NEEDED));
     Scenario backed =
-        over.with("/backUp/limitedLetThroughA2s", 40000)
+        over.with("/upstreamDevice/breakingCapacityA", 8000)
+            .with("/backUp/limitedLetThroughA2s", 40000)
             .with("/backUp/combinationRatingA", 8000)
             .with("/backUp/evidence", "both makers");
     actual(45000, complies(backed.finding(CHECK)));
@@ -269,6 +271,19 @@ class LetThroughEnergyTest {
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/evidence").finding(CHECK));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/backUp/combinationRatingA").finding(CHECK));
     openBecause(Reason.BETWEEN_BOUNDS, backed.without("/upstreamDevice").finding(CHECK));
+    openBecause(
+        Reason.BETWEEN_BOUNDS,
+        backed.with("/upstreamDevice/standard", "IEC 61008-1").finding(CHECK));
+    openBecause(
+        Reason.BETWEEN_BOUNDS,
+        backed.with("/upstreamDevice/breakingCapacityA", 7999).finding(CHECK));
+    Scenario unstated = backed.without("/upstreamDevice/breakingCapacityA");
+    open(unstated.finding(CHECK), "/upstreamDevice/breakingCapacityA");
+    Finding design = complies(unstated.with("/stage", "design").finding(CHECK));
+    assertTrue(assumptions(design).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
+    Finding within =
+        unstated.with("/stage", "design").with("/supply/maximumFaultCurrentA", 6000).finding(CHECK);
+    assertFalse(assumptions(within).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
     openBecause(
         Reason.BETWEEN_BOUNDS, backed.with("/backUp/limitedLetThroughA2s", 476101).finding(CHECK));
     assertFalse(

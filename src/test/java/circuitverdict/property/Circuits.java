@@ -150,6 +150,9 @@ final class Circuits {
       ObjectNode upstream = body.putObject("upstreamDevice");
       upstream.put("standard", draw.of("BS 88-3", "BS 1361", "BS 88-2"));
       upstream.put("ratedCurrentA", draw.of(60, 80, 100, 200));
+      if (draw.percent(60)) {
+        upstream.put("breakingCapacityA", draw.of(6000, 16_500, 33_000, 80_000));
+      }
     }
     if (draw.percent(15)) {
       ObjectNode assembly = body.putObject("assembly");

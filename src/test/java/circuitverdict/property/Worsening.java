@@ -198,6 +198,13 @@ enum Worsening {
       return !paired && (check.equals("breaking-capacity") || !byClass);
     }
   },
+  LOWER_BREAKING_CAPACITY_UPSTREAM() {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          "/upstreamDevice/breakingCapacityA", List.of(80_000, 33_000, 16_500, 10_000, 6000, 1000));
+    }
+  },
   LOWER_RESIDUAL_CAPACITY(PROTECTIVE_CONDUCTOR) {
     @Override
     void worsen(Steps steps) {
