@@ -25,7 +25,8 @@ import java.util.Set;
  * (536.4.201).
  */
 final class BackUpRule {
-  private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", "BS 1361");
+  private static final String BS_1361 = "BS 1361";
+  private static final Set<String> SERVICE_FUSES = Set.of("BS 88-3", BS_1361);
 
   private static final Pointer LIMITED = new Pointer("/backUp", "limitedLetThroughA2s");
   private static final Pointer COMBINATION = new Pointer("/backUp", "combinationRatingA");
@@ -181,6 +182,7 @@ final class BackUpRule {
       String place = upstream.data().place();
       d.need(upstream.data().standard(), new Pointer(place, "standard"));
       d.need(upstream.data().ratedCurrentA(), new Pointer(place, "ratedCurrentA"));
+      typed(upstream, d);
     }
     d.need(assembly.maximumUpstreamFuseA(), new Pointer("/assembly", "maximumUpstreamFuseA"));
   }
@@ -200,7 +202,8 @@ final class BackUpRule {
 
   /**
    * Whether the fuse before it is one that the rule names, no larger than it allows; null where
-   * what is not stated decides. What is stated may break the rule whatever the rest is.
+   * what is not stated decides. What is stated may break the rule whatever the rest is. Of BS 1361
+   * the rule names type II alone, which its breaking capacity tells from type I.
    */
   private static Boolean fused(Circuit circuit, Assembly assembly, Figure current, Dossier d) {
     ProtectiveDevice upstream = circuit.upstreamDevice();
@@ -212,14 +215,22 @@ final class BackUpRule {
     Double breaks = upstream.data().breakingCapacityA();
     Double most = assembly.maximumUpstreamFuseA();
     double greatest = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
+    double typeTwo = d.edition().constant(Constant.FUSE_BS_1361_TYPE_II).number();
     boolean broken =
         standard != null && !SERVICE_FUSES.contains(standard)
+            || BS_1361.equals(standard) && breaks != null && !Comparator.atMost(typeTwo, breaks)
             || breaks != null && !Comparator.atMost(current.value(), breaks)
             || rated != null && !Comparator.atMost(rated, greatest)
             || rated != null && most != null && !Comparator.atMost(rated, most);
     if (broken) {
       return false;
     }
-    return standard == null || rated == null || most == null ? null : Boolean.TRUE;
+    boolean stated = standard != null && rated != null && most != null;
+    return stated && typed(upstream, d) ? Boolean.TRUE : null;
+  }
+
+  /** Whether the type of the fuse is known: for BS 1361 by its capacity, stated or assumed. */
+  private static boolean typed(ProtectiveDevice upstream, Dossier d) {
+    return !BS_1361.equals(upstream.data().standard()) || BreakingCapacity.of(upstream, d).known();
   }
 }

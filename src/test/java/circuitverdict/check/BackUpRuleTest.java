@@ -82,7 +82,6 @@ class BackUpRuleTest {
   @ParameterizedTest
   @CsvSource({
     "BS 88-3, 100, , true",
-    "BS 1361, 100, , true",
     "BS 88-3, 80, 80, true",
     "BS 88-3, 100, 125, true",
     "BS 88-3, 125, 125, false"
@@ -96,6 +95,40 @@ class BackUpRuleTest {
     judged(
         holds,
         (most == null ? unit : unit.with("/assembly/maximumUpstreamFuseA", most)).finding(CHECK));
+  }
+
+  /** 536.4.201 names a BS 1361 fuse of type II, 33 kA: type I, 16.5 kA, is not granted. */
+  @ParameterizedTest
+  @CsvSource({
+    "BS 1361, 16500, false",
+    "BS 1361, 32999, false",
+    "BS 1361, 33000, true",
+    "BS 88-3, 16000, true"
+  })
+  void fuseOfBs1361IsOfTypeTwo(String standard, double capacity, boolean holds) {
+    Finding found =
+        unit(8000)
+            .with("/upstreamDevice/standard", standard)
+            .with("/upstreamDevice/breakingCapacityA", capacity)
+            .finding(CHECK);
+    limit(holds ? 16000 : 6000, judged(holds, found));
+  }
+
+  /** Its type is not stated: asked for at sign-off, before it taken as type II and listed. */
+  @ParameterizedTest
+  @CsvSource({"sign-off, false", "design, true", "quotation, true"})
+  void typeOfAFuseOfBs1361MustBeKnown(String stage, boolean holds) {
+    Scenario unit = unit(8000).with("/stage", stage).with("/upstreamDevice/standard", "BS 1361");
+    if (holds) {
+      Finding found = complies(unit.finding(CHECK));
+      assertTrue(assumptions(found).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
+    } else {
+      assertEquals(
+          1, open(unit.finding(CHECK), "/upstreamDevice/breakingCapacityA").missing().size());
+    }
+    Finding open = unit.without("/assembly/deviceDeclared").finding(CHECK);
+    open(open, "/assembly/deviceDeclared");
+    assertEquals(holds ? 1 : 2, open.missing().size());
   }
 
   /** What is not stated could cure it: not determined, naming it. */

@@ -40,7 +40,9 @@ class FaultCurrentExamplesTest {
                 "/assembly",
                 "{\"standard\":\"IEC 61439-3\",\"conditionalRatingA\":16000,"
                     + "\"maximumUpstreamFuseA\":100,\"deviceDeclared\":true}")
-            .withJson("/upstreamDevice", "{\"standard\":\"BS 1361\",\"ratedCurrentA\":100}");
+            .withJson(
+                "/upstreamDevice",
+                "{\"standard\":\"BS 1361\",\"ratedCurrentA\":100,\"breakingCapacityA\":33000}");
     assertEquals(COMPLIES, unit.verdict(BREAKING_CAPACITY));
     // Its conditions: the maker's own devices, a single phase, the fuse named, no greater than 100
     // A.
