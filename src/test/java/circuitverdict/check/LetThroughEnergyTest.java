@@ -309,6 +309,7 @@ class LetThroughEnergyTest {
     actual(500000, fails(alone.finding(CHECK)));
     Scenario paired =
         alone
+            .with("/upstreamDevice/breakingCapacityA", 33000)
             .with("/backUp/limitedLetThroughA2s", 450000)
             .with("/backUp/combinationRatingA", 8000)
             .with("/backUp/evidence", "both makers");
