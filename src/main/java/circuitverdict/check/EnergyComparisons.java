@@ -60,8 +60,14 @@ final class EnergyComparisons {
       Figure none = Figure.derived("I", 0, Unit.AMPERE);
       contrary |= !Comparator.atMost(energy.over(none, greatest).least().value(), limit.value());
     }
+    Figure certain = over.least();
+    if (further(about) && !Comparator.atMost(certain.value(), limit.value())) {
+      // How much of the greatest current, that of the board, reaches a further cable is not known.
+      certain = least.known() ? energy.over(least, least).least() : none();
+      contrary = true;
+    }
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
-    Comparison comparison = Comparison.ofInterval(about, over.least(), most, limit);
+    Comparison comparison = Comparison.ofInterval(about, certain, most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;
     comparisons.add(comparison);
   }
@@ -73,10 +79,19 @@ final class EnergyComparisons {
 
   /**
    * Whether something speaks against deeming: a stated greatest current below the least, or, where
-   * the least is not known, an energy above the limit at a current that it may not exclude.
+   * the least is not known or the cable lies further on, an energy above the limit at a current
+   * that may flow.
    */
   boolean contrary() {
     return contrary;
+  }
+
+  private static boolean further(String about) {
+    return about.startsWith(At.FURTHER_CABLES);
+  }
+
+  private static Figure none() {
+    return Figure.derived("I²t", 0, Unit.AMPERE_SQUARED_SECOND);
   }
 
   private static Figure unbounded(Figure figure) {

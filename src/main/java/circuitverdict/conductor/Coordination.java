@@ -61,9 +61,24 @@ public record Coordination(
     if (byLoadAlone(circuit, AgainstOverload.of(circuit.device(), d))) {
       return omitted;
     }
-    Coordination ruled = ruled(circuit, cable, rated, installed, d);
     boolean may = Boolean.FALSE.equals(circuit.load().canOverload());
-    return may && !Boolean.TRUE.equals(ruled.holds()) ? omitted : ruled;
+    if (may && omits(omitted, circuit, cable, rated, d)) {
+      return omitted;
+    }
+    return ruled(circuit, cable, rated, installed, d);
+  }
+
+  /**
+   * Whether omission serves better than protection: where that does not hold, or holds by guidance
+   * or by what is not stated only, and the cable carries Ib.
+   */
+  private static boolean omits(
+      Coordination omitted, Circuit circuit, Cable cable, Figure rated, Dossier d) {
+    Dossier trial = d.trial();
+    Coordination ruled = ruled(circuit, cable, rated, omitted.installed(), trial);
+    boolean holds = Boolean.TRUE.equals(ruled.holds());
+    boolean weakly = ruled.rule() == Rule.SPUR || trial.standsAtBest();
+    return !holds || weakly && Boolean.TRUE.equals(omitted.holds());
   }
 
   /**

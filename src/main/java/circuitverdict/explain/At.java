@@ -5,6 +5,7 @@ public final class At {
   public static final String SUPPLY = "/supply";
   public static final String DEVICE = "/device";
   public static final String LOAD = "/load";
+  public static final String FURTHER_CABLES = "/furtherCables";
 
   public static final Pointer EARTHING = new Pointer(SUPPLY, "earthing");
   public static final Pointer POINT = new Pointer(SUPPLY, "point");

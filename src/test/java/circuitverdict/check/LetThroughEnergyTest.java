@@ -328,6 +328,39 @@ class LetThroughEnergyTest {
     complies(unrated.with("/stage", "design").finding(CHECK));
   }
 
+  /**
+   * Beyond the oven's cable less than the 6 kA of the board flow: what the maker shows there fails
+   * a further cable of 1.5 mm² (115²·1.5² = 29 756 A²s) only if the least current does too.
+   */
+  @ParameterizedTest
+  @CsvSource({"20000, open", "29757, fails"})
+  void furtherCableIsNotCondemnedByTheCurrentOfTheBoard(double atLeast, String verdict) {
+    Finding found =
+        oven(6000)
+            .withJson(
+                "/device/letThrough",
+                """
+                [{"prospectiveCurrentA": 50, "energyA2s": %s},
+                 {"prospectiveCurrentA": 900, "energyA2s": %s},
+                 {"prospectiveCurrentA": 6000, "energyA2s": 60000}]
+                """
+                    .formatted(atLeast, atLeast))
+            .withJson(
+                "/furtherCables",
+                """
+                [{"construction": "flat-twin-and-earth", "conductor": "copper",
+                  "insulation": "thermoplastic-70", "lineCsaMm2": 1.5, "protectiveCsaMm2": 1,
+                  "lengthM": 2, "arrangement": "radial", "installation": {"referenceMethod": "C",
+                  "ambientTemperatureC": 30, "groupedCircuits": 1}}]
+                """)
+            .finding(CHECK);
+    if (verdict.equals("fails")) {
+      fails(found);
+    } else {
+      openBecause(Reason.BETWEEN_BOUNDS, found);
+    }
+  }
+
   /** Both checks end at Icn, equality included: 6 kA, and 6 kA but for binary rounding. */
   @ParameterizedTest
   @CsvSource({"5999.99, true", "6000, true", "6000.000000000001, true", "6000.01, false"})

@@ -281,6 +281,16 @@ class RingCircuitTest {
         spurred().with("/stage", "design").with("/requirements/evidence", "proved").finding(CHECK));
   }
 
+  /** 433.3.1 needs no guidance: a spur that carries what its load can draw, and no more, is met. */
+  @Test
+  void spurOfALoadThatCannotOverloadCarriesIb() {
+    Scenario light = spurred().with("/load/canOverload", false).with("/load/designCurrentA", 26);
+    Finding found = complies(light.finding(CHECK));
+    assertEquals(Dossier.Strength.RULE, found.strength());
+    assertTrue(clauses(found).contains("433.3.1"));
+    openBecause(Reason.PROOF_WANTED, light.with("/load/designCurrentA", 28).finding(CHECK));
+  }
+
   @Test
   void spurBelowTwentyAmperesFails() {
     Finding found =
