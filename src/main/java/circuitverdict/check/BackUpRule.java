@@ -182,7 +182,7 @@ final class BackUpRule {
       String place = upstream.data().place();
       d.need(upstream.data().standard(), new Pointer(place, "standard"));
       d.need(upstream.data().ratedCurrentA(), new Pointer(place, "ratedCurrentA"));
-      typed(upstream, d);
+      capable(upstream, d);
     }
     d.need(assembly.maximumUpstreamFuseA(), new Pointer("/assembly", "maximumUpstreamFuseA"));
   }
@@ -226,11 +226,13 @@ final class BackUpRule {
       return false;
     }
     boolean stated = standard != null && rated != null && most != null;
-    return stated && typed(upstream, d) ? Boolean.TRUE : null;
+    return stated && capable(upstream, d) ? Boolean.TRUE : null;
   }
 
-  /** Whether the type of the fuse is known: for BS 1361 by its capacity, stated or assumed. */
-  private static boolean typed(ProtectiveDevice upstream, Dossier d) {
-    return !BS_1361.equals(upstream.data().standard()) || BreakingCapacity.of(upstream, d).known();
+  /**
+   * Whether what the fuse breaks is known, stated or assumed; of BS 1361 that also tells its type.
+   */
+  private static boolean capable(ProtectiveDevice upstream, Dossier d) {
+    return BreakingCapacity.of(upstream, d).known();
   }
 }

@@ -114,11 +114,21 @@ class BackUpRuleTest {
     limit(holds ? 16000 : 6000, judged(holds, found));
   }
 
-  /** Its type is not stated: asked for at sign-off, before it taken as type II and listed. */
+  /** Not stated it is asked for at sign-off; before, type II is taken and listed. */
   @ParameterizedTest
-  @CsvSource({"sign-off, false", "design, true", "quotation, true"})
-  void typeOfAFuseOfBs1361MustBeKnown(String stage, boolean holds) {
-    Scenario unit = unit(8000).with("/stage", stage).with("/upstreamDevice/standard", "BS 1361");
+  @CsvSource({
+    "BS 1361, sign-off, false",
+    "BS 1361, design, true",
+    "BS 1361, quotation, true",
+    "BS 88-3, sign-off, false",
+    "BS 88-3, design, true"
+  })
+  void capacityOfTheServiceFuseMustBeKnown(String standard, String stage, boolean holds) {
+    Scenario unit =
+        unit(8000)
+            .with("/stage", stage)
+            .with("/upstreamDevice/standard", standard)
+            .without("/upstreamDevice/breakingCapacityA");
     if (holds) {
       Finding found = complies(unit.finding(CHECK));
       assertTrue(assumptions(found).contains(NoteCode.ASSUMED_BREAKING_CAPACITY));
@@ -332,13 +342,10 @@ class BackUpRuleTest {
   void conditionalRatingNeedsNoCombination() {
     Scenario both =
         unit(8000)
-            .with("/backUp/combinationRatingA", 10000)
+            .with("/backUp/limitedLetThroughA2s", 20000)
             .with("/backUp/evidence", "declared by both makers");
     limit(16000, complies(both.finding(CHECK)));
-    open(
-        both.without("/assembly/deviceDeclared").finding(CHECK),
-        "/assembly/deviceDeclared",
-        "/upstreamDevice/breakingCapacityA");
+    open(both.without("/assembly/deviceDeclared").finding(CHECK), "/assembly/deviceDeclared");
   }
 
   @Test
@@ -366,6 +373,7 @@ class BackUpRuleTest {
         .without("/supply/faultCurrents")
         .with("/supply/maximumFaultCurrentA", current)
         .with("/upstreamDevice/ratedCurrentA", 100)
+        .with("/upstreamDevice/breakingCapacityA", 33000)
         .withJson(
             "/assembly",
             "{\"standard\": \"IEC 61439-3\", \"conditionalRatingA\": 16000,"

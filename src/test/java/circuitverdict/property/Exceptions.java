@@ -45,11 +45,12 @@ final class Exceptions {
     return pointer.equals("/load") && body.at("/load/protectiveConductorCurrentA").isNumber();
   }
 
-  /** A circuit of socket-outlets is final by definition (Part 2), so on a ring by its rule. */
+  /** A circuit of socket-outlets is final by definition (Part 2), on a ring by its rule. */
   private static boolean finalCircuit(String pointer, ObjectNode body) {
     return pointer.equals("/circuitKind")
         && "ring".equals(Bodies.text(body, "/cable/arrangement"))
-        && "socket-outlets".equals(Bodies.text(body, "/load/kind"));
+        && ("socket-outlets".equals(Bodies.text(body, "/load/kind"))
+            || "socket-outlet".equals(Bodies.text(body, "/load/connection")));
   }
 
   /** A figure of the caller's own stands in place of a table's, which counts again without it. */
