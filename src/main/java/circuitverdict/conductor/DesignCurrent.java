@@ -152,18 +152,41 @@ public final class DesignCurrent {
             : NominalVoltage.ofCircuit(circuit, live, d);
     Figure efficiency = efficiency(load, place);
     Figure cosine = powerFactor(load, place);
-    if (live == null) {
+    Boolean spread = live == null ? null : live.threePhase() ? acrossLines(load) : Boolean.FALSE;
+    if (spread == null) {
       return Figure.unknown("Ib", Unit.AMPERE);
+    }
+    if (!spread && live.threePhase() && load.count() != null && load.count() > 1) {
+      // How the items share the lines is not known.
+      return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
     }
     return d.working()
         .step(
-            live.threePhase() ? THREE : SINGLE,
+            spread ? THREE : SINGLE,
             power,
             count(load, place),
             diversity(load, place),
             voltage,
             cosine,
             efficiency);
+  }
+
+  /**
+   * Whether a load of a three-phase way draws from all lines. One rated for the voltage of a line
+   * to neutral stands there and draws all of its current from that line. Null where the nominal
+   * voltage that tells them apart is not known.
+   */
+  private Boolean acrossLines(Load load) {
+    if (load.ratedVoltageV() == null) {
+      return true;
+    }
+    double lineToEarth = NominalVoltage.lineToEarth(circuit, d).value();
+    if (Double.isNaN(lineToEarth)) {
+      return null;
+    }
+    double betweenLines = Math.sqrt(3) * lineToEarth;
+    double rated = load.ratedVoltageV();
+    return Math.abs(rated - betweenLines) <= Math.abs(rated - lineToEarth);
   }
 
   /** A figure that is needed; where only the least is asked for nothing is called missing. */

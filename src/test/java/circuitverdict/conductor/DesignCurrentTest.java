@@ -43,6 +43,28 @@ class DesignCurrentTest {
     assertEquals(25, ib(power(6000).with("/load/ratedVoltageV", 240)), EXACT);
   }
 
+  /**
+   * On 230/400 V an item rated 230 V stands between a line and neutral, where 6 000 W draw 26.1 A;
+   * one rated 400 V or 415 V draws from all lines. How several 230 V items share them is not known.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "230, 26.08695652173913",
+    "240, 25",
+    "400, 8.660254037844386",
+    "415, 8.347232807560856"
+  })
+  void itemForLineAndNeutralLoadsOneLine(double voltage, double current) {
+    Scenario item =
+        power(6000)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\", \"N\"]")
+            .with("/load/ratedVoltageV", voltage);
+    assertEquals(current, item.finding(CHECK).comparisons().get(0).actual().value(), EXACT);
+    if (voltage < 300) {
+      open(item.with("/load/count", 2).finding(CHECK), "/load/designCurrentA");
+    }
+  }
+
   /** 2·3 000 W·0.5/(230·0.8) = 16.3 A. */
   @Test
   void countDiversityAndPowerFactorCount() {
