@@ -82,6 +82,12 @@ final class AdjustableOperation {
 
   private static Figure ofSetting(
       AdjustableBreaker breaker, double setting, String member, Dossier d) {
+    // A setting below what the device carries cannot be meant so, or Ir is less than assumed.
+    double carried = RatedCurrent.of(breaker, d.trial()).value();
+    if (carried > setting) {
+      d.missing(new Pointer(breaker.data().place() + "/settings", "longTimeA"));
+      return Figure.unknown(OperatingCurrent.SYMBOL, Unit.AMPERE);
+    }
     Figure tolerance = d.constant("δ", Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE);
     Figure set =
         d.given(

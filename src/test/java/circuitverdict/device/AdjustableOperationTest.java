@@ -102,6 +102,14 @@ class AdjustableOperationTest {
     unknown("/device/ratedCurrentA", Devices.adjustable(null, 10.0, 14.0, NONE), 0.4);
   }
 
+  /** What carries Ir for ever does not trip below it: Ir, here taken as In, is then asked for. */
+  @Test
+  void aSettingBelowWhatTheDeviceCarriesIsNotBelieved() {
+    operates(60, Strength.RULE, set(50.0, null, null, 50.0), 0.4);
+    unknown("/device/settings/longTimeA", set(50.0, null, null, 49.0), 0.4);
+    assertEquals(Double.NaN, guided(set(50.0, 49.0, 0.1, 500.0), 0.4));
+  }
+
   @Test
   void theWorkingNamesTheSettingAndItsTolerance() {
     Dossier d = design();

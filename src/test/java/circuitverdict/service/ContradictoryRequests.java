@@ -76,6 +76,14 @@ final class ContradictoryRequests {
               "{\"device\": {\"settings\": {\"longTimeA\": 33}}}",
               "/device/settings/longTimeA"),
           new Contradiction(
+              "an instantaneous setting below Ir",
+              "{\"device\": {\"settings\": {\"longTimeA\": 32, \"instantaneousA\": 10}}}",
+              "/device/settings/longTimeA"),
+          new Contradiction(
+              "a short-time setting below Ir",
+              "{\"device\": {\"settings\": {\"longTimeA\": 32, \"shortTimeA\": 10}}}",
+              "/device/settings/longTimeA"),
+          new Contradiction(
               "an instantaneous release stated twice",
               "{\"device\": {\"settings\": {\"instantaneousA\": 320},"
                   + " \"magneticMultiples\": {\"upper\": 10}}}",

@@ -75,7 +75,15 @@ public final class Contradictions {
           AtMost.of(
               "/settings/longTimeA",
               "/ratedCurrentA",
-              "The setting Ir cannot exceed the rated current."));
+              "The setting Ir cannot exceed the rated current."),
+          AtMost.of(
+              "/settings/longTimeA",
+              "/settings/shortTimeA",
+              "A short-time setting below Ir would trip the load itself."),
+          AtMost.of(
+              "/settings/longTimeA",
+              "/settings/instantaneousA",
+              "An instantaneous setting below Ir would trip the load itself."));
 
   private static AtMost ofOneKind(String kind) {
     return AtMost.of(
