@@ -45,7 +45,7 @@ public final class BreakingCapacityCheck implements Check {
     Figure capacity = BreakingCapacity.of(device, d);
     Figure service = BreakingCapacity.service(device, capacity, d);
     Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);
-    if (contradicted(circuit, current, d)) {
+    if (contradicted(circuit, live, current, d)) {
       return judgement.undetermined().conclude();
     }
     if (!capacity.known() || Comparator.AT_MOST.holds(current.value(), capacity.value())) {
@@ -97,12 +97,20 @@ public final class BreakingCapacityCheck implements Check {
     return !BackUpRule.decides(circuit, live, stated, capacity, tried, trial);
   }
 
-  /** A stated greatest current below what the stated loop lets flow at least cannot be true. */
-  private static boolean contradicted(Circuit circuit, Figure current, Dossier d) {
-    if (circuit.supply().loopImpedanceOhm() == null || !current.known()) {
+  /** A stated greatest current below what a stated loop lets flow at least cannot be true. */
+  private static boolean contradicted(
+      Circuit circuit, LiveConductors live, Figure current, Dossier d) {
+    if (!current.known()) {
       return false;
     }
-    Figure least = SupplyLoop.leastCurrent(circuit, d);
+    boolean earth = circuit.supply().loopImpedanceOhm() != null;
+    boolean neutral =
+        live != null && live.neutral() && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
+    return earth && below(current, SupplyLoop.leastCurrent(circuit, d), d)
+        || neutral && below(current, SupplyLoop.leastNeutralCurrent(circuit, d), d);
+  }
+
+  private static boolean below(Figure current, Figure least, Dossier d) {
     if (!least.known() || Comparator.atMost(least.value(), current.value())) {
       return false;
     }

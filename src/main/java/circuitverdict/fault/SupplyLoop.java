@@ -27,6 +27,7 @@ public final class SupplyLoop {
   private static final Formula PART_COLD =
       Formula.of(EARTH, Unit.OHM, "(Ze + (Zm − Ze)·Chot)·(1 + u/100)");
 
+  private static final Formula LEAST_NEUTRAL = Formula.of("Iln,min", Unit.AMPERE, "Cmin·Uo/Zdb,n");
   private static final Formula LEAST = Formula.of("Ief,min", Unit.AMPERE, "Cmin·Uo/Zdb");
   private static final Formula WITH_ELECTRODE = Formula.of(EARTH, Unit.OHM, "Zn + RA");
 
@@ -82,6 +83,16 @@ public final class SupplyLoop {
             d.constant("Cmin", Constant.CMIN),
             NominalVoltage.lineToEarth(circuit, d),
             earth(circuit, d));
+  }
+
+  /** Least fault current between line and neutral at the supply point itself, A. */
+  public static Figure leastNeutralCurrent(Circuit circuit, Dossier d) {
+    return d.working()
+        .step(
+            LEAST_NEUTRAL,
+            d.constant("Cmin", Constant.CMIN),
+            NominalVoltage.lineToEarth(circuit, d),
+            neutral(circuit, d));
   }
 
   /**

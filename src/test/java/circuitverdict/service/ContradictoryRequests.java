@@ -72,6 +72,18 @@ final class ContradictoryRequests {
               "{\"furtherCables\": [{\"construction\": \"singles\", \"protectiveMeans\": \"core\"}]}",
               "/furtherCables/0/protectiveMeans"),
           new Contradiction(
+              "socket-outlets on a distribution circuit",
+              "{\"circuitKind\": \"distribution\", \"load\": {\"connection\": \"socket-outlet\"}}",
+              "/circuitKind"),
+          new Contradiction(
+              "socket-outlets that cannot be overloaded",
+              "{\"load\": {\"kind\": \"socket-outlets\", \"canOverload\": false}}",
+              "/load/canOverload"),
+          new Contradiction(
+              "a ring of parallel cables",
+              "{\"cable\": {\"arrangement\": \"ring\", \"parallelCables\": 2}}",
+              "/cable/parallelCables"),
+          new Contradiction(
               "a setting above the rating",
               "{\"device\": {\"settings\": {\"longTimeA\": 33}}}",
               "/device/settings/longTimeA"),

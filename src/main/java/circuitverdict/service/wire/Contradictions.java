@@ -105,6 +105,7 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
+    found.outlets();
     JsonNode diversity = body.path("load").path("diversityFactor");
     if (diversity.isNumber() && diversity.doubleValue() == 0) {
       found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
@@ -161,6 +162,20 @@ public final class Contradictions {
     }
   }
 
+  /** Part 2: what feeds current-using equipment or socket-outlets directly is a final circuit. */
+  private void outlets() {
+    JsonNode load = body.path("load");
+    boolean kind = "socket-outlets".equals(load.path("kind").textValue());
+    boolean sockets = kind || "socket-outlet".equals(load.path("connection").textValue());
+    if (sockets && "distribution".equals(body.path("circuitKind").textValue())) {
+      add("/circuitKind", "A circuit of socket-outlets is a final circuit.");
+    }
+    JsonNode may = load.path("canOverload");
+    if (kind && may.isBoolean() && !may.booleanValue()) {
+      add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
+    }
+  }
+
   private void live() {
     Set<String> seen = new HashSet<>();
     JsonNode live = body.path("liveConductors");
@@ -183,7 +198,7 @@ public final class Contradictions {
     }
   }
 
-  /** What is said to serve as protective conductor must be part of such a cable. */
+  /** What serves as protective conductor must be part of such a cable; a ring is one cable. */
   private void cable(JsonNode cable, String pointer) {
     String construction = cable.path("construction").asText();
     String means = cable.path("protectiveMeans").asText();
@@ -194,6 +209,10 @@ public final class Contradictions {
     }
     if (UNARMOURED.contains(construction) && ARMOUR.contains(means)) {
       add(pointer + "/protectiveMeans", "Cables of this construction have no armour.");
+    }
+    boolean ring = "ring".equals(cable.path("arrangement").textValue());
+    if (ring && cable.path("parallelCables").intValue() > 1) {
+      add(pointer + "/parallelCables", "A ring is not a set of parallel cables.");
     }
   }
 
