@@ -36,12 +36,14 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   private static final Formula RADIAL = Formula.of("R1R2", Unit.OHM, "R1 + R2");
   private static final Formula RING = Formula.of("R1R2", Unit.OHM, "(R1 + R2)/4");
   private static final Formula COLD = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2)/(n·1000)");
+  private static final Formula COLD_ONE = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2·n)/(n·1000)");
   private static final Formula COLD_RING = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2)/4000");
   private static final Formula SUM = Formula.of("R1R2", Unit.OHM, "Rsum + R1R2");
   private static final Formula SUM_COLD = Formula.of("R1R2,20", Unit.OHM, "Rsum + R1R2,20");
   private static final Formula QUARTER = Formula.of("R2", Unit.OHM, "R2/4");
   private static final Formula SUM_RETURN = Formula.of("R2", Unit.OHM, "Rsum + R2");
   private static final Formula X = Formula.of("X", Unit.OHM, "L·x/(n·1000)");
+  private static final Formula X_ONE = Formula.of("X", Unit.OHM, "L·x·(n + 1)/(2·n·1000)");
   private static final Formula X_RING = Formula.of("X", Unit.OHM, "L·x/4000");
   private static final Formula SUM_X = Formula.of("X", Unit.OHM, "Xsum + X");
   private static final Formula STATED_X = Formula.of("x", Unit.MILLIOHM_PER_M, "2·x1");
@@ -73,16 +75,28 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     Figure r2 = Resistance.protective(cable, live, d);
     Figure factor = Temperature.factor(cable, d);
     Figure line = d.working().step(LINE, length, r1, factor, count);
-    Figure back =
-        ProtectiveConductors.apart(cable)
-            ? d.working().step(RETURN_APART, length, r2, Temperature.separateFactor(d), count)
-            : d.working().step(RETURN, length, r2, factor, count);
+    Figure back = back(cable, length, r2, d);
     Figure hot = d.working().step(cable.ring() ? RING : RADIAL, line, back);
     Figure cold =
         cable.ring()
             ? d.working().step(COLD_RING, length, r1, r2)
-            : d.working().step(COLD, length, r1, r2, count);
-    return new LoopPart(hot, cold, reactance(cable, length, count, d));
+            : d.working().step(shared(cable) ? COLD_ONE : COLD, length, r1, r2, count);
+    Formula x = shared(cable) ? X_ONE : X;
+    return new LoopPart(hot, cold, reactance(x, cable, length, count, d));
+  }
+
+  /**
+   * The protective conductor, at operating temperature, Ω; one beside all cables is not divided.
+   */
+  private static Figure back(Cable cable, Figure length, Figure r2, Dossier d) {
+    Figure count = shared(cable) ? Figure.derived("n", 1, Unit.ONE) : count(cable);
+    return ProtectiveConductors.apart(cable)
+        ? d.working().step(RETURN_APART, length, r2, Temperature.separateFactor(d), count)
+        : d.working().step(RETURN, length, r2, Temperature.factor(cable, d), count);
+  }
+
+  private static boolean shared(Cable cable) {
+    return cable.parallel() > 1 && ProtectiveConductors.beside(cable);
   }
 
   private static LoopPart neutral(Cable cable, Dossier d) {
@@ -92,7 +106,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     Figure line = d.working().step(LINE, length, Resistance.line(cable, d), factor, count);
     Figure back = d.working().step(NEUTRAL, length, Resistance.neutral(cable, d), factor, count);
     Figure hot = d.working().step(cable.ring() ? RING_N : RADIAL_N, line, back);
-    return new LoopPart(hot, hot, reactance(cable, length, count, d).as("Xn"));
+    return new LoopPart(hot, hot, reactance(X, cable, length, count, d).as("Xn"));
   }
 
   /** The protective conductors alone, at operating temperature, Ω. */
@@ -101,11 +115,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
     for (Cable cable : Wiring.cables(circuit)) {
       Figure length = Wiring.length(cable, d);
       Figure r2 = Resistance.protective(cable, live, d);
-      Figure part =
-          ProtectiveConductors.apart(cable)
-              ? d.working()
-                  .step(RETURN_APART, length, r2, Temperature.separateFactor(d), count(cable))
-              : d.working().step(RETURN, length, r2, Temperature.factor(cable, d), count(cable));
+      Figure part = back(cable, length, r2, d);
       Figure own = cable.ring() ? d.working().step(QUARTER, part) : part;
       sum = sum == null ? own : d.working().step(SUM_RETURN, sum.as("Rsum"), own);
     }
@@ -121,7 +131,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
       Figure factor = Temperature.factor(cable, d);
       Figure line = d.working().step(LINE, length, Resistance.line(cable, d), factor, count);
       Figure hot = d.working().step(cable.ring() ? RING_LINES : RADIAL_LINES, line);
-      LoopPart part = new LoopPart(hot, hot, reactance(cable, length, count, d));
+      LoopPart part = new LoopPart(hot, hot, reactance(X, cable, length, count, d));
       sum = sum == null ? part : sum.plus(part, SUM_LINES, d);
     }
     return sum;
@@ -145,11 +155,12 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
             "n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
   }
 
-  private static Figure reactance(Cable cable, Figure length, Figure count, Dossier d) {
+  private static Figure reactance(
+      Formula radial, Cable cable, Figure length, Figure count, Dossier d) {
     Figure x = perMetre(cable, d);
     return cable.ring()
         ? d.working().step(X_RING, length, x)
-        : d.working().step(X, length, x, count);
+        : d.working().step(radial, length, x, count);
   }
 
   /**

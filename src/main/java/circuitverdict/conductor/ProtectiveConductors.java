@@ -84,6 +84,14 @@ public final class ProtectiveConductors {
         && cable.construction() != Construction.SINGLES;
   }
 
+  /** Whether it is one conductor beside the cables, however many of them are in parallel. */
+  static boolean beside(Cable cable) {
+    ProtectiveMeans means = cable.protectiveMeans();
+    return means == ProtectiveMeans.SEPARATE
+        || means == ProtectiveMeans.STEEL_CONDUIT
+        || means == ProtectiveMeans.STEEL_TRUNKING;
+  }
+
   /** Whether it stands alone, outside any cable, conduit or trunking (543.1.1). */
   public static boolean alone(Cable cable) {
     if (cable.protectiveMeans() != ProtectiveMeans.SEPARATE) {

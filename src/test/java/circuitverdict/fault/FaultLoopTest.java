@@ -89,6 +89,27 @@ class FaultLoopTest {
     assertEquals(22 * 6.16 * 1.2e-3 / 2, neutral(parallel), EXACT);
   }
 
+  /** One protective conductor beside two cables: of the loop only the line is halved. */
+  @ParameterizedTest
+  @CsvSource({"separate, 1.04", "steel-conduit, 1.2", "steel-trunking, 1.2", "core, 0.6"})
+  void oneConductorBesideParallelCablesIsNotDivided(String means, double factor) {
+    Scenario parallel =
+        radial()
+            .with("/cable/construction", "multicore")
+            .with("/cable/protectiveMeans", means)
+            .with("/cable/protectiveConductor", "copper")
+            .with("/cable/protectiveResistanceOhmPerKm", 7.41)
+            .with("/cable/reactanceOhmPerKm", 0.1)
+            .with("/cable/parallelCables", 2);
+    boolean one = !means.equals("core");
+    LoopPart part = earth(parallel).part();
+    double hot = 22 * (3.08 * 0.6 + 7.41 * factor) / 1000;
+    assertEquals(hot, part.resistance().value(), EXACT);
+    assertEquals(22 * (3.08 / 2 + 7.41 / (one ? 1 : 2)) / 1000, part.cold().value(), EXACT);
+    assertEquals(22 * (0.05 + (one ? 0.1 : 0.05)) / 1000, part.reactance().value(), EXACT);
+    assertEquals(22 * 7.41 * factor / 1000, protective(parallel), EXACT);
+  }
+
   /** A separate cpc starts at 30 °C: 1.04 (Table 54.2); with singles in conduit it is bunched. */
   @ParameterizedTest
   @CsvSource({"multicore, 1.04", "armoured-multicore, 1.04", "singles, 1.2"})
