@@ -104,8 +104,9 @@ public final class BreakingCapacityCheck implements Check {
       return false;
     }
     boolean earth = circuit.supply().loopImpedanceOhm() != null;
-    boolean neutral =
-        live != null && live.neutral() && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
+    // Where the live conductors are not known the current is that of any kind.
+    boolean flows = live == null || live.neutral();
+    boolean neutral = flows && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
     return earth && below(current, SupplyLoop.leastCurrent(circuit, d), d)
         || neutral && below(current, SupplyLoop.leastNeutralCurrent(circuit, d), d);
   }

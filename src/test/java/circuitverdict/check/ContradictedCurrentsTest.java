@@ -49,6 +49,9 @@ class ContradictedCurrentsTest {
       complies(found);
     }
     assertEquals(contradicted, remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+    Finding anyKind =
+        at(current).without("/liveConductors").without("/supply/phases").finding(CHECK);
+    assertEquals(contradicted, remarks(anyKind).contains(NoteCode.CURRENTS_CONTRADICT));
   }
 
   @Test
