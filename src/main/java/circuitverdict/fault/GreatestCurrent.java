@@ -46,8 +46,8 @@ public final class GreatestCurrent {
     Supply supply = circuit.supply();
     Figure stated = stated(circuit, live, d);
     boolean bounded = supply.maximumFaultCurrentA() != null;
-    if (stated.known()
-        && (bounded ? heldByAnyKind(circuit, live) : unstated(circuit, live)).isEmpty()) {
+    List<Pointer> open = bounded ? heldByAnyKind(circuit, live) : unstated(circuit, live);
+    if (stated.known() && open.isEmpty() && !ofNoStatedKind(supply)) {
       return stated;
     }
     if (!bounded && live != null) {
@@ -90,6 +90,25 @@ public final class GreatestCurrent {
   }
 
   /**
+   * Whether every kind that the supply has is stated below the greatest of any kind. That one is of
+   * some kind, so one of them is stated too small, and nothing says which: it counts itself.
+   */
+  private static boolean ofNoStatedKind(Supply supply) {
+    if (supply.phases() == null || supply.maximumFaultCurrentA() == null) {
+      return false;
+    }
+    boolean three = supply.phases() == 3;
+    double any = supply.maximumFaultCurrentA();
+    for (Kind kind : kinds(supply.faultCurrents(), new LiveConductors(three ? 3 : 1, true))) {
+      boolean unstated = kind.ampere() == null && kind.at() != At.TWO_PHASE_CURRENT;
+      if (unstated || kind.ampere() != null && kind.ampere() >= any) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
    * Kinds that can flow in the way, are not stated, and are bounded by none that is: a fault
    * between two lines does not exceed that of all three.
    */
@@ -106,10 +125,10 @@ public final class GreatestCurrent {
 
   /** The kinds of fault that can flow in a way; none where its live conductors are not known. */
   private static List<Kind> kinds(Circuit circuit, LiveConductors live) {
-    if (live == null) {
-      return List.of();
-    }
-    FaultCurrents stated = circuit.supply().faultCurrents();
+    return live == null ? List.of() : kinds(circuit.supply().faultCurrents(), live);
+  }
+
+  private static List<Kind> kinds(FaultCurrents stated, LiveConductors live) {
     List<Kind> kinds = new ArrayList<>(4);
     if (live.lines() == 3) {
       kinds.add(new Kind(stated.threePhaseA(), At.THREE_PHASE_CURRENT));
@@ -159,10 +178,11 @@ public final class GreatestCurrent {
   public static Figure toEarth(Circuit circuit, Dossier d) {
     Supply supply = circuit.supply();
     Double stated = supply.faultCurrents().lineToEarthA();
-    if (stated != null) {
-      return read(stated, At.EARTH_CURRENT, supply, d);
-    }
     boolean tt = supply.earthing() == Supply.Earthing.TT;
+    if (stated != null) {
+      Figure earth = read(stated, At.EARTH_CURRENT, supply, d);
+      return tt || !ofNoStatedKind(supply) ? earth : Figure.greater(earth, ofAnyKind(supply, d));
+    }
     if (tt && supply.earthElectrodeResistanceOhm() != null && d.allows(Allowance.TABLE_DEFAULTS)) {
       Figure electrode = EarthElectrode.least(supply, d).as("RA");
       if (electrode.value() > 0) {

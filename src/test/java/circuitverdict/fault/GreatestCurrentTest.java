@@ -53,6 +53,55 @@ class GreatestCurrentTest {
     assertEquals(4000, GreatestCurrent.ofWay(supply.circuit(), null, 1, dossier(supply)).value());
   }
 
+  /**
+   * The greatest of any kind is of some kind: where it exceeds every kind of the supply, one of
+   * these is stated too small, and it counts itself. A fault between two lines needs no statement:
+   * the fault of all three exceeds it.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1, , 1, 1800, 1900, 1900, 1900, 1900",
+    "1, , 1, 1800, 1900, 1901, 1901, 1901",
+    "1, , 1, 1800, , 1900, 1900, 1900",
+    ", , 1, 1800, 1900, 4000, 1900, 1900",
+    "3, , 1, 1800, 1900, 4000, 1900, 1900",
+    "3, 3000, 1, 1800, 1900, 3000, 1900, 1900",
+    "3, 3000, 1, 1800, 1900, 3001, 3001, 3001",
+    "3, 3000, 3, 1800, 1900, 3001, 3001, 3001",
+    "3, 3000, 3, 1800, 1900, 3000, 3000, 1900"
+  })
+  void greatestOfAnyKindBelongsToOne(
+      Integer phases,
+      Double three,
+      int lines,
+      Double neutral,
+      Double earth,
+      Double any,
+      double meets,
+      double toEarth) {
+    Scenario supply = stated(neutral, earth, three, any);
+    supply = phases == null ? supply : supply.with("/supply/phases", phases);
+    assertEquals(meets, ofWay(supply, lines, null, dossier(supply)));
+    assertEquals(toEarth, GreatestCurrent.toEarth(supply.circuit(), dossier(supply)).value());
+  }
+
+  @Test
+  void faultBetweenTwoLinesMayBeTheGreatestOfAnyKind() {
+    Scenario supply =
+        stated(1500.0, 1800.0, 3000.0, 3100.0)
+            .with("/supply/phases", 3)
+            .with(CURRENTS + "twoPhase/maximumA", 3100);
+    assertEquals(1800, ofWay(supply, 1, null, dossier(supply)));
+  }
+
+  /** In TT the one to earth is small: the greatest of any kind says nothing of it. */
+  @Test
+  void earthFaultOfTtIsAsStated() {
+    Scenario supply =
+        stated(1500.0, 12.0, null, 1600.0).with("/supply/phases", 1).with("/supply/earthing", "TT");
+    assertEquals(12, GreatestCurrent.toEarth(supply.circuit(), dossier(supply)).value());
+  }
+
   /** At most twice the line–neutral current, the neutral being no smaller; never at sign-off. */
   @ParameterizedTest
   @CsvSource({"design, 3000", "quotation, 3000", "sign-off, NaN"})
@@ -285,6 +334,7 @@ class GreatestCurrentTest {
     Scenario supply =
         Scenario.oven()
             .with("/supply/basis", "declared")
+            .without("/supply/phases")
             .without("/supply/faultCurrents")
             .without("/supply/maximumFaultCurrentA");
     supply = neutral == null ? supply : supply.with(CURRENTS + "lineToNeutral/maximumA", neutral);

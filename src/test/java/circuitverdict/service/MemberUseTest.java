@@ -35,7 +35,7 @@ class MemberUseTest {
   private static final double[] NUMBERS = {0.001, 0.02, 0.5, 1, 5, 20, 50, 90, 100, 1000, 10000};
 
   private static final String FAULTS =
-      "'maximumFaultCurrentA': 10000, 'faultCurrents': {'threePhase': {'maximumA': 1500},"
+      "'maximumFaultCurrentA': 1500, 'faultCurrents': {'threePhase': {'maximumA': 1500},"
           + " 'twoPhase': {'maximumA': 1200}, 'lineToNeutral': {'maximumA': 1000},"
           + " 'lineToEarth': {'maximumA': 900}}";
   private static final String IN_GROUND =
@@ -83,7 +83,9 @@ class MemberUseTest {
           "{'supply': {" + FAULTS + "}}",
           "{'stage': 'design', 'supply': {'maximumFaultCurrentA': null, 'faultCurrents':"
               + " {'lineToNeutral': {'maximumA': 1550}}}, 'device': {'poles': 2}}",
-          "{'supply': {'phases': 3, " + FAULTS + "}, 'liveConductors': ['L1', 'L2', 'L3']}",
+          "{'supply': {'phases': 3, 'maximumFaultCurrentA': 10000, 'faultCurrents': {"
+              + "'threePhase': {'maximumA': 1500}, 'twoPhase': {'maximumA': 1200},"
+              + " 'lineToEarth': {'maximumA': 900}}}, 'liveConductors': ['L1', 'L2', 'L3']}",
           "{'supply': {'phases': 3, 'maximumFaultCurrentA': 3000}, 'load': {'kind': 'led',"
               + " 'thirdHarmonicPercent': 10}, 'liveConductors': ['L1', 'L2', 'L3', 'N']}",
           "{'supply': {'loopReactanceOhm': 0.1, 'lineToNeutralLoopReactanceOhm': 0.1}, 'cable': {"
