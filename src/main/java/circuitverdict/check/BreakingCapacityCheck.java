@@ -5,13 +5,11 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.NotJudged;
-import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
-import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Clause;
 import java.util.List;
@@ -45,7 +43,7 @@ public final class BreakingCapacityCheck implements Check {
     Figure capacity = BreakingCapacity.of(device, d);
     Figure service = BreakingCapacity.service(device, capacity, d);
     Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);
-    if (contradicted(circuit, live, current, d)) {
+    if (ContradictedCurrent.byLoops(circuit, live, current, d)) {
       return judgement.undetermined().conclude();
     }
     if (!capacity.known() || Comparator.AT_MOST.holds(current.value(), capacity.value())) {
@@ -95,29 +93,6 @@ public final class BreakingCapacityCheck implements Check {
     Dossier trial = d.trial();
     Judgement tried = new Judgement(CheckName.BREAKING_CAPACITY, circuit, trial, "/device");
     return !BackUpRule.decides(circuit, live, stated, capacity, tried, trial);
-  }
-
-  /** A stated greatest current below what a stated loop lets flow at least cannot be true. */
-  private static boolean contradicted(
-      Circuit circuit, LiveConductors live, Figure current, Dossier d) {
-    if (!current.known()) {
-      return false;
-    }
-    boolean earth = circuit.supply().loopImpedanceOhm() != null;
-    // Where the live conductors are not known the current is that of any kind.
-    boolean flows = live == null || live.neutral();
-    boolean neutral = flows && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
-    return earth && below(current, SupplyLoop.leastCurrent(circuit, d), d)
-        || neutral && below(current, SupplyLoop.leastNeutralCurrent(circuit, d), d);
-  }
-
-  private static boolean below(Figure current, Figure least, Dossier d) {
-    if (!least.known() || Comparator.atMost(least.value(), current.value())) {
-      return false;
-    }
-    d.remark(NoteCode.CURRENTS_CONTRADICT, least, current);
-    d.missing(At.MAXIMUM_CURRENT);
-    return true;
   }
 
   private static LiveConductors singlePhase(Circuit circuit) {

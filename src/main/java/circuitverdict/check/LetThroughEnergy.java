@@ -43,7 +43,7 @@ public final class LetThroughEnergy implements Check {
       return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);
-    Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
+    Figure greatest = credible(circuit, live, d);
     if (live != null) {
       judgement.tell(leastBetweenLive(circuit, live, d), greatest);
     }
@@ -73,6 +73,14 @@ public final class LetThroughEnergy implements Check {
     proof.addTo(judgement);
     EnergyEvidence.ask(device, greatest, d);
     return judgement.undetermined().conclude();
+  }
+
+  /** The greatest current; unknown where a stated loop lets more flow. */
+  private static Figure credible(Circuit circuit, LiveConductors live, Dossier d) {
+    Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
+    return ContradictedCurrent.byLoops(circuit, live, greatest, d)
+        ? Figure.unknown(greatest.symbol(), greatest.unit())
+        : greatest;
   }
 
   /** Whether a failure needs none of the kinds of fault for which that of any kind stands in. */

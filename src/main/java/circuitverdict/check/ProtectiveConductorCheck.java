@@ -41,7 +41,7 @@ public final class ProtectiveConductorCheck implements Check {
         HeatLimit.protective(cable, d);
       }
     }
-    Figure greatest = GreatestCurrent.toEarth(circuit, d);
+    Figure greatest = credible(circuit, d);
     Figure least = FaultLoop.earth(circuit, live, d).leastCurrent(circuit, d);
     judgement.tell(least, greatest);
     if (circuit.device() != null) {
@@ -54,6 +54,14 @@ public final class ProtectiveConductorCheck implements Check {
     bySize(circuit, live, greatest, proof, judgement, d);
     ProtectiveLeast.judge(circuit, judgement, d);
     return judgement.conclude();
+  }
+
+  /** The greatest earth fault current; unknown where the stated loop lets more flow. */
+  private static Figure credible(Circuit circuit, Dossier d) {
+    Figure greatest = GreatestCurrent.toEarth(circuit, d);
+    return ContradictedCurrent.byEarthLoop(circuit, greatest, d)
+        ? Figure.unknown(greatest.symbol(), greatest.unit())
+        : greatest;
   }
 
   private static void bySize(

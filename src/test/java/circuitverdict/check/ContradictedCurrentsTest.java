@@ -54,6 +54,38 @@ class ContradictedCurrentsTest {
     assertEquals(contradicted, remarks(anyKind).contains(NoteCode.CURRENTS_CONTRADICT));
   }
 
+  /** Nor does the energy rest on such a current, though less flows at the far end. */
+  @ParameterizedTest
+  @CsvSource({
+    "LET_THROUGH_ENERGY, 840, true",
+    "LET_THROUGH_ENERGY, 841, false",
+    "PROTECTIVE_CONDUCTOR, 780, true",
+    "PROTECTIVE_CONDUCTOR, 781, false"
+  })
+  void energyRestsOnNoContradictedCurrent(CheckName check, double current, boolean contradicted) {
+    Finding found = at(current).finding(check);
+    if (contradicted) {
+      open(found, "/supply/maximumFaultCurrentA");
+    } else {
+      complies(found);
+    }
+    assertEquals(contradicted, remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+  }
+
+  /** What fails by the least current fails whatever the greatest is said to be. */
+  @Test
+  void energyOfTheLeastCurrentFailsBesideAContradictedOne() {
+    Scenario fused =
+        at(780)
+            .withJson(
+                "/device",
+                "{\"standard\": \"BS 88-2\", \"utilizationCategory\": \"gG\", \"ratedCurrentA\": 100,"
+                    + " \"breakingCapacityA\": 80000}")
+            .with("/cable/lineCsaMm2", 1);
+    Finding found = fails(fused.finding(CheckName.LET_THROUGH_ENERGY));
+    assertTrue(remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+  }
+
   @Test
   void energyIsNotJudgedByContradictoryCurrents() {
     Finding found = at(300).finding(CheckName.PROTECTIVE_CONDUCTOR);

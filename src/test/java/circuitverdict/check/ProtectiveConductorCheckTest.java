@@ -165,7 +165,11 @@ class ProtectiveConductorCheckTest {
   @ParameterizedTest
   @CsvSource({"500, COMPLIES", "1000, NOT_DETERMINED"})
   void whatItBreaksIsTheLeastOfTheStandardUnlessStated(double greatest, Verdict verdict) {
-    Finding found = residual().with("/supply/maximumFaultCurrentA", greatest).finding(CHECK);
+    Finding found =
+        residual()
+            .with("/supply/loopImpedanceOhm", 0.45)
+            .with("/supply/maximumFaultCurrentA", greatest)
+            .finding(CHECK);
     assertEquals(verdict, found.verdict());
     assertTrue(assumptions(found).contains(NoteCode.ASSUMED_RESIDUAL_CAPACITY));
   }
