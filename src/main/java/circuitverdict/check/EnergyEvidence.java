@@ -92,6 +92,12 @@ final class EnergyEvidence {
     } else if (greatest.known() && !Comparator.atMost(greatest.value(), capacity.value())) {
       d.missing(NoteCode.BACK_UP_EVIDENCE_NEEDED, new Pointer("", "backUp"), greatest);
     }
+    if (device instanceof Breaker breaker && LetThrough.lacksClass(breaker, capacity.value(), d)) {
+      d.missing(
+          NoteCode.ENERGY_CLASS_NEEDED,
+          new Pointer(device.data().place(), "energyClass"),
+          capacity);
+    }
     if (greatest.known()) {
       d.missing(
           NoteCode.MAKER_DATA_NEEDED, new Pointer(device.data().place(), "letThrough"), greatest);

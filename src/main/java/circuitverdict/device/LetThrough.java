@@ -286,6 +286,22 @@ public final class LetThrough {
         : null;
   }
 
+  /** Whether no class is stated, and one that is in the table would limit the energy. */
+  public static boolean lacksClass(Breaker breaker, double capacityA, Dossier d) {
+    if (breaker.energyClass() != null) {
+      return false;
+    }
+    for (Row row : d.edition().table("energy-limits").rows()) {
+      int listed = (int) row.keys().get(2).to();
+      Breaker classed =
+          new Breaker(breaker.data(), breaker.characteristic(), listed, breaker.multiples());
+      if (classLimit(classed, capacityA, d) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void addFuse(Fuse fuse, double capacity) {
     Double rated = fuse.data().ratedCurrentA();
     if (rated == null || !FuseTimes.boundedAbovePoints(fuse, d)) {

@@ -12,6 +12,9 @@ public enum NoteCode {
   DEVICE_NOT_JUDGED("Devices of this standard or category are not judged by this check."),
   MAKER_DATA_NEEDED(
       "The maker's let-through data over this range of current would settle the question."),
+  ENERGY_CLASS_NEEDED(
+      "The energy limiting class marked on the device would limit the energy of faults that trip it"
+          + " at once, and may settle the question."),
   MAKER_TIME_NEEDED("The maker's greatest operating time would settle the question."),
   BACK_UP_EVIDENCE_NEEDED(
       "Above its own rating a device promises nothing: the declared rating of the combination with"

@@ -83,7 +83,7 @@ class LetThroughEnergyTest {
     } else {
       openBecause(Reason.BETWEEN_BOUNDS, found);
       assertTrue(wanted(found).contains(NoteCode.MAKER_DATA_NEEDED));
-      assertEquals(current, found.missing().get(0).figures().get(0).value());
+      assertEquals(current, found.missing().get(1).figures().get(0).value());
     }
   }
 
