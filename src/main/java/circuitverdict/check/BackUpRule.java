@@ -123,12 +123,14 @@ final class BackUpRule {
   }
 
   private static void held(Circuit circuit, Figure current, Judgement judgement, Dossier d) {
+    ProtectiveDevice upstream = circuit.upstreamDevice();
+    Figure breaks = BreakingCapacity.stated(upstream, d);
+    Figure service = BreakingCapacity.service(upstream, breaks, d);
     d.remark(NoteCode.BACKED_UP);
-    judgement.compare(
-        circuit.upstreamDevice().data().place(),
-        current,
-        Comparator.AT_MOST,
-        BreakingCapacity.stated(circuit.upstreamDevice(), d));
+    if (service.known() && !Comparator.atMost(current.value(), service.value())) {
+      d.remark(NoteCode.ABOVE_SERVICE_CAPACITY, service);
+    }
+    judgement.compare(upstream.data().place(), current, Comparator.AT_MOST, breaks);
   }
 
   /** Whether the conditional rating decides: holds, or would with what is not stated. */

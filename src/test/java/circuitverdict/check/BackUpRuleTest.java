@@ -297,6 +297,30 @@ class BackUpRuleTest {
     }
   }
 
+  /**
+   * After a fault above its Ics the device upstream may have to be replaced: 0.5·15 000 A (IEC
+   * 60898-1 Table 18), or as stated.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "IEC 60898-1, 15000, , true",
+    "IEC 60898-1, 16001, , false",
+    "IEC 60947-2, 10000, , false",
+    "IEC 60947-2, 10000, 7999, true",
+    "IEC 60947-2, 10000, 8000, false"
+  })
+  void serviceCapacityUpstreamIsRemarked(
+      String standard, double capacity, Double service, boolean remarked) {
+    Scenario pair =
+        backed(8000)
+            .with("/upstreamDevice/standard", standard)
+            .with("/upstreamDevice/breakingCapacityA", capacity);
+    Scenario stated =
+        service == null ? pair : pair.with("/upstreamDevice/serviceBreakingCapacityA", service);
+    Finding found = complies(stated.finding(CHECK));
+    assertEquals(remarked, remarks(found).contains(NoteCode.ABOVE_SERVICE_CAPACITY));
+  }
+
   /** No back-up by what breaks no short-circuit current, or is not known to. */
   @ParameterizedTest
   @CsvSource({"IEC 61008-1", "IEC 60947-3", "BS 3871-1"})
