@@ -111,7 +111,7 @@ public record Coordination(
     }
     if (covered == null) {
       d.remark(NoteCode.RING_ACCESSORIES);
-      RingRule.wanted(circuit.load()).forEach(d::atBest);
+      RingRule.wanted(circuit, d).forEach(d::atBest);
     }
     return byRing(circuit, cable, installed, d);
   }

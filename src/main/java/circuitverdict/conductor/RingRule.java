@@ -18,8 +18,9 @@ import java.util.List;
  * or 32 A device to a standard named by 433.1.201 or BS 3036. The clause lets a leg carry less than
  * In because such loads are small and spread along the ring. A load at one point can send more than
  * its share through one leg, so fixed equipment and charging points are not covered: for them In ≤
- * Iz of one leg. What is fixed in a mixed load may hang on a fused connection unit, itself an
- * accessory to BS 1363: it must be stated as such.
+ * Iz of one leg; nor are items larger than such an accessory ({@link RingItem}). What is fixed in a
+ * mixed load may hang on a fused connection unit, itself an accessory to BS 1363: it must be stated
+ * as such.
  */
 final class RingRule {
   private RingRule() {}
@@ -31,38 +32,52 @@ final class RingRule {
         || circuit.kind() == Circuit.Kind.DISTRIBUTION
         || load.onlyFixed()
         || load.has(Load.Kind.VEHICLE_CHARGING)
-        || larger(load, d)) {
+        || larger(circuit, load, At.LOAD, d)) {
       return false;
     }
-    return wanted(load).isEmpty() ? Boolean.TRUE : null;
+    return wanted(circuit, d).isEmpty() ? Boolean.TRUE : null;
   }
 
   /** What would say of the load, or of each part, that it is connected by such accessories. */
-  static List<Pointer> wanted(Load load) {
+  static List<Pointer> wanted(Circuit circuit, Dossier d) {
     List<Pointer> wanted = new ArrayList<>();
-    want(load, At.LOAD, null, wanted);
+    want(circuit, circuit.load(), At.LOAD, null, wanted, d);
     return wanted;
   }
 
-  private static void want(Load load, String place, Load.Connection ofWhole, List<Pointer> wanted) {
+  private static void want(
+      Circuit circuit,
+      Load load,
+      String place,
+      Load.Connection ofWhole,
+      List<Pointer> wanted,
+      Dossier d) {
     Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
     List<Load> parts = load.parts();
     for (int i = 0; i < parts.size(); i++) {
-      want(parts.get(i), place + "/parts/" + i, connection, wanted);
+      want(circuit, parts.get(i), place + "/parts/" + i, connection, wanted, d);
+    }
+    if (!parts.isEmpty()) {
+      return;
     }
     boolean outlets =
         load.kind() == Load.Kind.SOCKET_OUTLETS || connection == Load.Connection.SOCKET_OUTLET;
-    if (parts.isEmpty() && !outlets) {
+    if (!outlets) {
       boolean untold = load.kind() == null && connection == null;
       wanted.add(new Pointer(place, untold ? "kind" : "connection"));
+    } else if (load.kind() != null && load.kind() != Load.Kind.MIXED) {
+      new RingItem(circuit, load, place, d).want(wanted);
     }
   }
 
-  /** Whether an outlet is stated that is rated for more than these accessories. */
-  private static boolean larger(Load load, Dossier d) {
-    double most = d.edition().constant(Constant.RING_CIRCUIT_ACCESSORY_RATING).number();
-    return load.ratedCurrentA() != null && load.ratedCurrentA() > most
-        || load.parts().stream().anyMatch(part -> larger(part, d));
+  /** Whether an item is stated that is larger than these accessories. */
+  private static boolean larger(Circuit circuit, Load load, String place, Dossier d) {
+    boolean larger = new RingItem(circuit, load, place, d).larger();
+    List<Load> parts = load.parts();
+    for (int i = 0; i < parts.size() && !larger; i++) {
+      larger = larger(circuit, parts.get(i), place + "/parts/" + i, d);
+    }
+    return larger;
   }
 
   private static boolean built(Circuit circuit, Figure rated, Dossier d) {

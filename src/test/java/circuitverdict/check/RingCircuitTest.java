@@ -5,7 +5,6 @@ import static circuitverdict.support.Facts.clauses;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.judged;
-import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
 import static circuitverdict.support.Facts.openBecause;
 import static circuitverdict.support.Facts.remarks;
@@ -136,103 +135,6 @@ class RingCircuitTest {
     assertEquals(covered, remarks(found).contains(NoteCode.RING_RULE));
   }
 
-  /** Off the accessories of the clause a ring carries In as one cable: 32 A on 27 A. */
-  @ParameterizedTest
-  @CsvSource({
-    "resistive, fixed, false",
-    "motor, fixed, false",
-    ", fixed, false",
-    "mixed, fixed, false",
-    "vehicle-charging, fixed, false",
-    "vehicle-charging, socket-outlet, false",
-    "vehicle-charging, , false",
-    "socket-outlets, fixed, true",
-    "socket-outlets, , true",
-    "mixed, socket-outlet, true",
-    "resistive, socket-outlet, true"
-  })
-  void ruleIsForSocketOutlets(String kind, String connection, boolean covered) {
-    Scenario ring = feeding(kind, connection);
-    for (CheckName check : new CheckName[] {CHECK, CheckName.CONDUCTOR_RATING}) {
-      judged(covered, ring.finding(check));
-    }
-    assertEquals(covered, remarks(ring.finding(CHECK)).contains(NoteCode.RING_RULE));
-    Scenario strong = ring.with("/cable/lineCsaMm2", 4).with("/cable/protectiveCsaMm2", 2.5);
-    complies(strong.finding(CHECK));
-    complies(strong.finding(CheckName.CONDUCTOR_RATING));
-  }
-
-  /**
-   * Where it is not said what the ring feeds, 20 A a leg settles a failure, and In a compliance.
-   */
-  @ParameterizedTest
-  @CsvSource({", /load/kind", "mixed, /load/connection", "led, /load/connection"})
-  void whatTheRingFeedsIsAskedFor(String kind, String pointer) {
-    Scenario ring = feeding(kind, null);
-    for (CheckName check : new CheckName[] {CHECK, CheckName.CONDUCTOR_RATING}) {
-      open(ring.finding(check), pointer);
-      fails(ring.with("/cable/installation/referenceMethod", "101").finding(check));
-      complies(ring.with("/cable/lineCsaMm2", 4).finding(check));
-    }
-    assertFalse(
-        missing(ring.without("/cable/installation/referenceMethod").finding(CHECK))
-            .contains(pointer));
-  }
-
-  @Test
-  void withoutALoadNothingSaysThatItFeedsOutlets() {
-    Scenario ring = ring().without("/load").with("/load/use", "other");
-    open(ring.finding(CHECK), "/load/kind");
-    open(ring.without("/load").finding(CHECK), "/load/kind");
-  }
-
-  /** Of a mixed load every part; one that is only fixed is no such accessory. */
-  @ParameterizedTest
-  @CsvSource({
-    "'{\"kind\": \"socket-outlets\"}', complies",
-    "'{\"kind\": \"led\", \"connection\": \"socket-outlet\"}', complies",
-    "'{\"kind\": \"resistive\", \"connection\": \"fixed\"}', /load/parts/1/connection",
-    "'{\"kind\": \"resistive\"}', /load/parts/1/connection",
-    "'{}', /load/parts/1/kind",
-    "'{\"kind\": \"vehicle-charging\", \"connection\": \"socket-outlet\"}', fails"
-  })
-  void everyPartIsAnOutlet(String part, String answer) {
-    Finding found =
-        feeding("mixed", null)
-            .withJson("/load/parts", "[{\"kind\": \"socket-outlets\"}, " + part + "]")
-            .finding(CHECK);
-    switch (answer) {
-      case "complies" -> complies(found);
-      case "fails" -> fails(found);
-      default -> open(found, answer);
-    }
-  }
-
-  @Test
-  void partsAreConnectedAsTheWholeIs() {
-    String parts = "[{\"kind\": \"led\"}, {\"kind\": \"resistive\"}]";
-    complies(feeding("mixed", "socket-outlet").withJson("/load/parts", parts).finding(CHECK));
-    fails(feeding("mixed", "fixed").withJson("/load/parts", parts).finding(CHECK));
-    open(
-        feeding("mixed", null).withJson("/load/parts", parts).finding(CHECK),
-        "/load/parts/0/connection",
-        "/load/parts/1/connection");
-  }
-
-  /** BS 1363 accessories are rated 13 A; an outlet for more is another one. */
-  @ParameterizedTest
-  @CsvSource({"13, true", "13.1, false", "16, false", "32, false"})
-  void outletIsOneOfThirteenAmperes(double rated, boolean covered) {
-    Scenario outlets = feeding("socket-outlets", "socket-outlet");
-    judged(covered, outlets.with("/load/ratedCurrentA", rated).finding(CHECK));
-    judged(
-        covered,
-        feeding("mixed", null)
-            .withJson(
-                "/load/parts", "[{\"kind\": \"socket-outlets\", \"ratedCurrentA\": " + rated + "}]")
-            .finding(CHECK));
-  }
-
   /** The clause is one of final circuits. */
   @ParameterizedTest
   @CsvSource({"final, true", "distribution, false"})
@@ -299,13 +201,7 @@ class RingCircuitTest {
     assertEquals("/furtherCables/0", found.governing().subject());
   }
 
-  private static Scenario feeding(String kind, String connection) {
-    Scenario ring = ring().without("/load/connection").with("/load/designCurrentA", 30);
-    Scenario of = kind == null ? ring : ring.with("/load/kind", kind);
-    return connection == null ? of : of.with("/load/connection", connection);
-  }
-
-  private static Scenario ring() {
+  static Scenario ring() {
     return Scenario.oven()
         .with("/cable/arrangement", "ring")
         .with("/cable/lineCsaMm2", 2.5)
