@@ -8,7 +8,9 @@ import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.standard.Clause;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor
@@ -16,6 +18,16 @@ import java.util.List;
  * device.
  */
 public final class EarthingArrangement implements Check {
+  private static final Set<Load.Kind> UNABLE =
+      EnumSet.of(
+          Load.Kind.RESISTIVE,
+          Load.Kind.MOTOR,
+          Load.Kind.LED,
+          Load.Kind.DISCHARGE,
+          Load.Kind.FILAMENT,
+          Load.Kind.WELDING,
+          Load.Kind.X_RAY);
+
   @Override
   public CheckName name() {
     return CheckName.EARTHING_ARRANGEMENT;
@@ -56,6 +68,8 @@ public final class EarthingArrangement implements Check {
     }
     if (locations == null) {
       d.missing(At.LOCATIONS);
+    } else if (byPlaceAlone) {
+      d.missing(At.CONNECTION);
     }
     if (measure == null && !byPlaceAlone) {
       d.missing(At.OPEN_PEN);
@@ -85,21 +99,49 @@ public final class EarthingArrangement implements Check {
   }
 
   /**
-   * Whether it supplies a charging point; null where neither load nor locations say. Of a load that
-   * charges no vehicle the place says nothing; socket-outlets charge them where it says so.
+   * Whether it supplies a charging point: one by its kind, or whatever can charge a vehicle where
+   * the place is one of charging; null where what is not stated decides.
    */
   private static Boolean charging(Circuit circuit) {
     Load load = circuit.load();
     if (load.has(Load.Kind.VEHICLE_CHARGING)) {
       return true;
     }
-    if (load.kindsKnown() && !load.has(Load.Kind.SOCKET_OUTLETS)) {
-      return false;
-    }
+    Boolean able = canCharge(load, null);
     List<String> locations = circuit.premises().locations();
-    if (locations != null && locations.contains("vehicle-charging")) {
+    if (Boolean.FALSE.equals(able) || locations == null) {
+      return Boolean.FALSE.equals(able) ? Boolean.FALSE : null;
+    }
+    if (locations.contains("vehicle-charging")) {
+      return able;
+    }
+    return load.kindsKnown() ? Boolean.FALSE : null;
+  }
+
+  /**
+   * Whether a vehicle could be charged by it: not by a heater, lamp, motor, welding or X-ray set,
+   * unless an outlet serves it, which would take a vehicle's cable too. Null where the connection
+   * that tells them apart is not stated.
+   */
+  private static Boolean canCharge(Load load, Load.Connection ofWhole) {
+    if (load.kind() == Load.Kind.SOCKET_OUTLETS) {
       return true;
     }
-    return load.kindsKnown() && locations != null ? Boolean.FALSE : null;
+    Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
+    if (load.parts().isEmpty()) {
+      boolean unable = load.kind() != null && UNABLE.contains(load.kind());
+      return !unable || connection == Load.Connection.SOCKET_OUTLET
+          ? Boolean.TRUE
+          : connection == null ? null : Boolean.FALSE;
+    }
+    Boolean any = false;
+    for (Load part : load.parts()) {
+      Boolean able = canCharge(part, connection);
+      if (Boolean.TRUE.equals(able)) {
+        return true;
+      }
+      any = able == null ? null : any;
+    }
+    return any;
   }
 }

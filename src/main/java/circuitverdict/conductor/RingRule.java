@@ -32,15 +32,28 @@ final class RingRule {
         || circuit.kind() == Circuit.Kind.DISTRIBUTION
         || load.onlyFixed()
         || load.has(Load.Kind.VEHICLE_CHARGING)
+        || servesChargingPlace(circuit)
         || larger(circuit, load, At.LOAD, d)) {
       return false;
     }
     return wanted(circuit, d).isEmpty() ? Boolean.TRUE : null;
   }
 
-  /** What would say of the load, or of each part, that it is connected by such accessories. */
+  /** Where vehicles charge an outlet feeds one long load, however many outlets there are. */
+  private static boolean servesChargingPlace(Circuit circuit) {
+    List<String> locations = circuit.premises().locations();
+    return locations != null && locations.contains("vehicle-charging");
+  }
+
+  /**
+   * What would say of the load, or of each part, that it is connected by such accessories, and that
+   * no vehicle is charged there.
+   */
   static List<Pointer> wanted(Circuit circuit, Dossier d) {
     List<Pointer> wanted = new ArrayList<>();
+    if (circuit.premises().locations() == null) {
+      wanted.add(At.LOCATIONS);
+    }
     want(circuit, circuit.load(), At.LOAD, null, wanted, d);
     return wanted;
   }

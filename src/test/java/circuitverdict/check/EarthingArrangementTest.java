@@ -59,20 +59,6 @@ class EarthingArrangementTest {
     open(place.finding(CHECK), "/supply/openPenProtection");
   }
 
-  /** An oven charges no vehicle, wherever it stands and whether the place is stated or not. */
-  @ParameterizedTest
-  @CsvSource({"resistive", "motor", "led", "electronic"})
-  void loadThatIsNoChargingPointIsNotConcernedByThePlace(String kind) {
-    Scenario load = of(kind).with("/supply/openPenProtection", false);
-    for (Scenario each :
-        List.of(
-            load.without("/premises"),
-            load.withJson("/premises/locations", "[]"),
-            load.withJson("/premises/locations", PLACE))) {
-      assertEquals(Verdict.NOT_APPLICABLE, each.verdict(CHECK));
-    }
-  }
-
   /** Applicability follows from what is stated: a socket-outlet may stand at a charging point. */
   @ParameterizedTest
   @CsvSource({"sign-off", "design", "quotation"})
