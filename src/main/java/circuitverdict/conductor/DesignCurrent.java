@@ -17,8 +17,9 @@ import circuitverdict.quantity.Unit;
 
 /**
  * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage,
- * the declared current of a charging point, or, for ring and socket circuits that state no load but
- * their outlets, the rated current of the device.
+ * the declared current of a charging point, or, for circuits that state no load but their
+ * socket-outlets, the rated current of the device. A ring alone says not that it feeds such
+ * outlets.
  */
 public final class DesignCurrent {
   private static final Formula SINGLE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
@@ -84,7 +85,12 @@ public final class DesignCurrent {
 
   private Figure ofCircuit() {
     Load load = circuit.load();
-    if (onlyOutlets(load, circuit.cable().ring()) && circuit.device() != null) {
+    boolean nothing =
+        load.designCurrentA() == null && load.ratedPowerW() == null && load.parts().isEmpty();
+    if (nothing && load.kind() == null && circuit.cable().ring()) {
+      d.missing(At.LOAD_KIND);
+    }
+    if (nothing && load.kind() == Load.Kind.SOCKET_OUTLETS && circuit.device() != null) {
       Figure rated = RatedCurrent.of(circuit.device(), d);
       Figure outlet =
           d.given("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(At.LOAD, "ratedCurrentA"));
@@ -95,16 +101,6 @@ public final class DesignCurrent {
       return d.working().look(rated.known() ? design : rated.as("Ib"));
     }
     return ofLoad(load, At.LOAD);
-  }
-
-  /** Whether nothing is stated from which a current follows, and no load that has one. */
-  private static boolean onlyOutlets(Load load, boolean ring) {
-    if (load.designCurrentA() != null || load.ratedPowerW() != null || !load.parts().isEmpty()) {
-      return false;
-    }
-    boolean unlike = load.kind() == null || load.kind() == Load.Kind.MIXED;
-    return load.kind() == Load.Kind.SOCKET_OUTLETS
-        || ring && unlike && load.connection() != Load.Connection.FIXED;
   }
 
   private Figure ofLoad(Load load, String place) {

@@ -73,12 +73,17 @@ final class RingRule {
     if (!parts.isEmpty()) {
       return;
     }
-    boolean outlets =
-        load.kind() == Load.Kind.SOCKET_OUTLETS || connection == Load.Connection.SOCKET_OUTLET;
-    if (!outlets) {
-      boolean untold = load.kind() == null && connection == null;
-      wanted.add(new Pointer(place, untold ? "kind" : "connection"));
-    } else if (load.kind() != null && load.kind() != Load.Kind.MIXED) {
+    if (load.kind() == null) {
+      // An outlet serves a charging point or a large item too.
+      wanted.add(new Pointer(place, "kind"));
+      return;
+    }
+    if (load.kind() != Load.Kind.SOCKET_OUTLETS && connection != Load.Connection.SOCKET_OUTLET) {
+      wanted.add(new Pointer(place, "connection"));
+    }
+    if (load.kind() == Load.Kind.MIXED) {
+      wanted.add(new Pointer(place, "parts"));
+    } else {
       new RingItem(circuit, load, place, d).want(wanted);
     }
   }

@@ -186,7 +186,12 @@ class RingCircuitTest {
   /** 433.3.1 needs no guidance: a spur that carries what its load can draw, and no more, is met. */
   @Test
   void spurOfALoadThatCannotOverloadCarriesIb() {
-    Scenario light = spurred().with("/load/canOverload", false).with("/load/designCurrentA", 26);
+    Scenario light =
+        spurred()
+            .with("/load/kind", "resistive")
+            .with("/load/count", 4)
+            .with("/load/canOverload", false)
+            .with("/load/designCurrentA", 26);
     Finding found = complies(light.finding(CHECK));
     assertEquals(Dossier.Strength.RULE, found.strength());
     assertTrue(clauses(found).contains("433.3.1"));
@@ -208,7 +213,7 @@ class RingCircuitTest {
         .with("/cable/protectiveCsaMm2", 1.5)
         .with("/cable/lengthM", 60)
         .with("/load/connection", "socket-outlet")
-        .without("/load/kind")
+        .with("/load/kind", "socket-outlets")
         .without("/load/designCurrentA");
   }
 

@@ -277,8 +277,8 @@ class DesignCurrentTest {
     "led, socket-outlet, false",
     ", fixed, false",
     "mixed, fixed, false",
-    "mixed, socket-outlet, true",
-    ", socket-outlet, true",
+    "mixed, socket-outlet, false",
+    ", socket-outlet, false",
     "socket-outlets, fixed, true"
   })
   void onlyOutletsOfARingTakeTheRating(String kind, String connection, boolean taken) {

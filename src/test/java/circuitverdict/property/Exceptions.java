@@ -30,12 +30,13 @@ final class Exceptions {
         || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
   }
 
-  /** The one default: Ib is In for ring and socket circuits (principle 2). */
+  /**
+   * The one default: Ib is In for circuits of socket-outlets of which no load is stated (principle
+   * 2); on a ring what is said of one of them falls with it.
+   */
   private static boolean defaultCurrent(String pointer, ObjectNode body) {
-    boolean sockets =
-        "socket-outlets".equals(Bodies.text(body, "/load/kind"))
-            || "ring".equals(Bodies.text(body, "/cable/arrangement"));
-    return sockets && pointer.startsWith("/load");
+    return "socket-outlets".equals(Bodies.text(body, "/load/kind"))
+        && (pointer.equals("/load/designCurrentA") || pointer.equals("/load/ratedPowerW"));
   }
 
   /**
