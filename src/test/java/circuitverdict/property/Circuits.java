@@ -102,7 +102,7 @@ final class Circuits {
   private void load(ObjectNode load, boolean ring) {
     String kind =
         ring
-            ? "socket-outlets"
+            ? draw.of("socket-outlets", "socket-outlets", "resistive", "motor", "vehicle-charging")
             : draw.of(
                 "resistive",
                 "resistive",

@@ -31,8 +31,8 @@ final class Exceptions {
   }
 
   /**
-   * The one default: Ib is In for circuits of socket-outlets of which no load is stated (principle
-   * 2); on a ring what is said of one of them falls with it.
+   * The one default: Ib is In for circuits of socket-outlets, rings too, of which no load is stated
+   * (principle 2).
    */
   private static boolean defaultCurrent(String pointer, ObjectNode body) {
     return "socket-outlets".equals(Bodies.text(body, "/load/kind"))
