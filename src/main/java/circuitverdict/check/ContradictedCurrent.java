@@ -6,15 +6,21 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /**
  * Greatest fault currents that cannot be true: less than the least that a stated loop lets flow at
  * the same point (434.1). Nothing may rest on them.
  */
 final class ContradictedCurrent {
+  private static final BiFunction<Circuit, Dossier, Figure> LEAST_TO_EARTH =
+      SupplyLoop::leastCurrent;
+  private static final BiFunction<Circuit, Dossier, Figure> LEAST_TO_NEUTRAL =
+      SupplyLoop::leastNeutralCurrent;
+
   private ContradictedCurrent() {}
 
   /**
@@ -28,24 +34,32 @@ final class ContradictedCurrent {
         (live == null || live.neutral())
             && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
     return byEarthLoop(circuit, greatest, d)
-        || neutral && below(greatest, with -> SupplyLoop.leastNeutralCurrent(circuit, with), d);
+        || neutral && below(circuit, greatest, Topic.SUPPLY_NEUTRAL_CURRENT, LEAST_TO_NEUTRAL, d);
   }
 
   /** Whether a stated earth loop lets more flow than the greatest current. */
   static boolean byEarthLoop(Circuit circuit, Figure greatest, Dossier d) {
     boolean earth = circuit.supply().loopImpedanceOhm() != null;
-    return earth && below(greatest, with -> SupplyLoop.leastCurrent(circuit, with), d);
+    return earth && below(circuit, greatest, Topic.SUPPLY_EARTH_CURRENT, LEAST_TO_EARTH, d);
   }
 
-  private static boolean below(Figure greatest, Function<Dossier, Figure> loop, Dossier d) {
+  private static boolean below(
+      Circuit circuit,
+      Figure greatest,
+      Topic topic,
+      BiFunction<Circuit, Dossier, Figure> loop,
+      Dossier d) {
     if (!greatest.known()) {
       return false;
     }
-    Figure tried = loop.apply(d.trial());
-    if (!tried.known() || Comparator.atMost(tried.value(), greatest.value())) {
+    Figure least = d.tried(topic, circuit, inner -> loop.apply(circuit, inner));
+    if (!least.known() || Comparator.atMost(least.value(), greatest.value())) {
       return false;
     }
-    d.remark(NoteCode.CURRENTS_CONTRADICT, loop.apply(d), greatest);
+    d.remark(
+        NoteCode.CURRENTS_CONTRADICT,
+        d.once(topic, circuit, inner -> loop.apply(circuit, inner)),
+        greatest);
     d.missing(At.MAXIMUM_CURRENT);
     return true;
   }

@@ -26,10 +26,10 @@ final class Judgement {
   private final Circuit circuit;
   private final Dossier d;
   private final String subject;
-  private final List<Citation> clauses = new ArrayList<>(4);
+  private List<Citation> clauses = List.of();
   private final List<Comparison> comparisons = new ArrayList<>(4);
   private List<Comparison> beside = List.of();
-  private final List<Figure> told = new ArrayList<>(2);
+  private List<Figure> told = List.of();
   private boolean undetermined;
   private boolean informative;
   private boolean settled;
@@ -44,7 +44,7 @@ final class Judgement {
 
   /** Names a clause the finding rests on. */
   Judgement by(Clause rule) {
-    clauses.add(d.edition().clause(rule));
+    clauses = with(clauses, d.edition().clause(rule));
     return this;
   }
 
@@ -120,7 +120,9 @@ final class Judgement {
 
   /** Figures that the reader is told besides those compared. */
   Judgement tell(Figure... figures) {
-    told.addAll(List.of(figures));
+    for (Figure figure : figures) {
+      told = with(told, figure);
+    }
     return this;
   }
 
@@ -239,7 +241,7 @@ final class Judgement {
         applies && !informative,
         reason,
         d.strength(),
-        List.copyOf(clauses),
+        clauses,
         subject,
         governing,
         all(),
@@ -247,6 +249,19 @@ final class Judgement {
         verdict == Verdict.NOT_DETERMINED ? List.copyOf(d.missing()) : List.of(),
         List.copyOf(d.assumptions()),
         List.copyOf(d.remarks()));
+  }
+
+  /** A list with one more: most hold one or two, which need no room to grow. */
+  private static <T> List<T> with(List<T> list, T more) {
+    if (list.isEmpty()) {
+      return List.of(more);
+    }
+    if (list.size() == 1) {
+      return List.of(list.get(0), more);
+    }
+    List<T> all = new ArrayList<>(list);
+    all.add(more);
+    return List.copyOf(all);
   }
 
   private List<Comparison> all() {

@@ -100,11 +100,27 @@ public record Load(
 
   /** Whether lighting is stated of the load or of a part. */
   public boolean hasLighting() {
-    return use == Use.LIGHTING || parts.stream().anyMatch(Load::hasLighting);
+    if (use == Use.LIGHTING) {
+      return true;
+    }
+    for (Load part : parts) {
+      if (part.hasLighting()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether the load, or a part of it, is of this kind. */
   public boolean has(Kind wanted) {
-    return kind == wanted || parts.stream().anyMatch(part -> part.has(wanted));
+    if (kind == wanted) {
+      return true;
+    }
+    for (Load part : parts) {
+      if (part.has(wanted)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

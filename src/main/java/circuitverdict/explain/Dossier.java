@@ -56,14 +56,25 @@ public final class Dossier {
    */
   @SuppressWarnings("unchecked")
   public <T> T once(Shared.Topic topic, Object about, Function<Dossier, T> work) {
+    Shared.Memo memo = memo(topic, about, work);
+    adopt(memo.dossier());
+    return (T) memo.value();
+  }
+
+  /** As {@link #once}, for trying what may not be used: nothing that came with it is taken over. */
+  @SuppressWarnings("unchecked")
+  public <T> T tried(Shared.Topic topic, Object about, Function<Dossier, T> work) {
+    return (T) memo(topic, about, work).value();
+  }
+
+  private Shared.Memo memo(Shared.Topic topic, Object about, Function<Dossier, ?> work) {
     Shared.Memo memo = shared.find(topic, about);
     if (memo == null) {
       Dossier inner = new Dossier(edition, allowance, working.fresh(), shared);
       memo = new Shared.Memo(topic, about, work.apply(inner), inner);
       shared.keep(memo);
     }
-    adopt(memo.dossier());
-    return (T) memo.value();
+    return memo;
   }
 
   /** A dossier of its own for trying what may not be used: nothing of it is taken over. */

@@ -1,7 +1,9 @@
 package circuitverdict.explain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * A formula's right-hand side, read once and evaluated many times. Signs: {@code + − · / ² √( )},
@@ -36,36 +38,66 @@ final class Expression {
   }
 
   private Node sum() {
-    Node left = product();
-    while (true) {
-      char sign = peek();
-      if (sign != '+' && sign != '−') {
-        return left;
-      }
-      at++;
-      Node first = left;
-      Node second = product();
-      left =
-          sign == '+'
-              ? v -> first.value(v) + second.value(v)
-              : v -> first.value(v) - second.value(v);
-    }
+    return chain('+', '−', this::product);
   }
 
   private Node product() {
-    Node left = power();
-    while (true) {
-      char sign = peek();
-      if (sign != '·' && sign != '/') {
-        return left;
-      }
+    return chain('·', '/', this::power);
+  }
+
+  private Node chain(char one, char other, Supplier<Node> term) {
+    Chain chain = new Chain();
+    chain.add(one, term.get());
+    while (peek() == one || peek() == other) {
+      char sign = text.charAt(at);
       at++;
-      Node first = left;
-      Node second = power();
-      left =
-          sign == '·'
-              ? v -> first.value(v) * second.value(v)
-              : v -> first.value(v) / second.value(v);
+      chain.add(sign, term.get());
+    }
+    return chain.nodes.length == 1 ? chain.nodes[0] : chain;
+  }
+
+  /** One operand. */
+  private record Operand(int index) implements Node {
+    @Override
+    public double value(Figure[] operands) {
+      return operands[index].value();
+    }
+  }
+
+  /** Terms joined by signs of one rank, from left to right; operands are read in place. */
+  private static final class Chain implements Node {
+    private Node[] nodes = {};
+    private int[] operand = {};
+    private char[] signs = {};
+
+    void add(char sign, Node node) {
+      int size = nodes.length;
+      nodes = Arrays.copyOf(nodes, size + 1);
+      operand = Arrays.copyOf(operand, size + 1);
+      signs = Arrays.copyOf(signs, size + 1);
+      nodes[size] = node;
+      operand[size] = node instanceof Operand leaf ? leaf.index() : -1;
+      signs[size] = sign;
+    }
+
+    @Override
+    public double value(Figure[] operands) {
+      double value = term(0, operands);
+      for (int i = 1; i < nodes.length; i++) {
+        double next = term(i, operands);
+        switch (signs[i]) {
+          case '+' -> value += next;
+          case '−' -> value -= next;
+          case '·' -> value *= next;
+          default -> value /= next;
+        }
+      }
+      return value;
+    }
+
+    private double term(int at, Figure[] operands) {
+      int index = operand[at];
+      return index >= 0 ? operands[index].value() : nodes[at].value(operands);
     }
   }
 
@@ -130,8 +162,7 @@ final class Expression {
       index = names.size();
       names.add(name);
     }
-    int operand = index;
-    return v -> v[operand].value();
+    return new Operand(index);
   }
 
   private Node extreme(boolean least) {

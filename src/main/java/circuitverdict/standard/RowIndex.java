@@ -11,12 +11,38 @@ import java.util.Map;
  */
 final class RowIndex {
   private static final Row[] NONE = new Row[0];
+  private static final Group EMPTY = new Group(List.of());
 
-  private final Row[] all;
-  private final Map<String, Row[]> groups = new HashMap<>();
+  private final Group all;
+  private final Map<String, Group> groups = new HashMap<>();
+
+  /** Rows that are looked along together, their keys beside each other. */
+  private static final class Group {
+    private final Row[] rows;
+    private final Row.Key[][] keys;
+
+    Group(List<Row> rows) {
+      this.rows = rows.toArray(NONE);
+      int width = rows.isEmpty() ? 0 : rows.get(0).keys().size();
+      this.keys = new Row.Key[width][rows.size()];
+      for (int i = 0; i < rows.size(); i++) {
+        for (int k = 0; k < width; k++) {
+          keys[k][i] = rows.get(i).keys().get(k);
+        }
+      }
+    }
+
+    boolean covers(int at, int key, double number) {
+      return keys[key][at].covers(number);
+    }
+
+    boolean covers(int at, int key, String word) {
+      return keys[key][at].covers(word);
+    }
+  }
 
   RowIndex(List<Row> rows) {
-    all = rows.toArray(NONE);
+    all = new Group(rows);
     Map<String, List<Row>> byWord = new HashMap<>();
     for (Row row : rows) {
       String word = row.keys().get(0).text();
@@ -24,15 +50,20 @@ final class RowIndex {
         byWord.computeIfAbsent(word, key -> new ArrayList<>()).add(row);
       }
     }
-    byWord.forEach((word, group) -> groups.put(word, group.toArray(NONE)));
+    byWord.forEach((word, group) -> groups.put(word, new Group(group)));
   }
 
   Row[] all() {
-    return all;
+    return all.rows;
   }
 
   Row[] group(String first) {
-    return groups.getOrDefault(first, NONE);
+    return along(first).rows;
+  }
+
+  private Group along(String first) {
+    Group group = groups.get(first);
+    return group == null ? EMPTY : group;
   }
 
   Row find(String key) {
@@ -41,66 +72,68 @@ final class RowIndex {
   }
 
   Row find(double key) {
-    for (Row row : all) {
-      if (row.keys().get(0).covers(key)) {
-        return row;
+    for (int i = 0; i < all.rows.length; i++) {
+      if (all.covers(i, 0, key)) {
+        return all.rows[i];
       }
     }
     return null;
   }
 
   Row find(String first, double second) {
-    for (Row row : group(first)) {
-      if (row.keys().get(1).covers(second)) {
-        return row;
+    Group group = along(first);
+    for (int i = 0; i < group.rows.length; i++) {
+      if (group.covers(i, 1, second)) {
+        return group.rows[i];
       }
     }
     return null;
   }
 
   Row find(String first, String second) {
-    for (Row row : group(first)) {
-      if (row.keys().get(1).covers(second)) {
-        return row;
+    Group group = along(first);
+    for (int i = 0; i < group.rows.length; i++) {
+      if (group.covers(i, 1, second)) {
+        return group.rows[i];
       }
     }
     return null;
   }
 
   Row find(double first, double second) {
-    for (Row row : all) {
-      if (row.keys().get(0).covers(first) && row.keys().get(1).covers(second)) {
-        return row;
+    for (int i = 0; i < all.rows.length; i++) {
+      if (all.covers(i, 0, first) && all.covers(i, 1, second)) {
+        return all.rows[i];
       }
     }
     return null;
   }
 
+  /** Exact keys stand last and are looked at first. */
   Row find(double first, double second, double third) {
-    for (Row row : all) {
-      List<Row.Key> keys = row.keys();
-      if (keys.get(0).covers(first) && keys.get(1).covers(second) && keys.get(2).covers(third)) {
-        return row;
+    for (int i = 0; i < all.rows.length; i++) {
+      if (all.covers(i, 2, third) && all.covers(i, 1, second) && all.covers(i, 0, first)) {
+        return all.rows[i];
       }
     }
     return null;
   }
 
   Row find(String first, String second, double third) {
-    for (Row row : group(first)) {
-      List<Row.Key> keys = row.keys();
-      if (keys.get(2).covers(third) && keys.get(1).covers(second)) {
-        return row;
+    Group group = along(first);
+    for (int i = 0; i < group.rows.length; i++) {
+      if (group.covers(i, 2, third) && group.covers(i, 1, second)) {
+        return group.rows[i];
       }
     }
     return null;
   }
 
   Row find(String first, String second, String third, double fourth) {
-    for (Row row : group(first)) {
-      List<Row.Key> keys = row.keys();
-      if (keys.get(3).covers(fourth) && keys.get(1).covers(second) && keys.get(2).covers(third)) {
-        return row;
+    Group group = along(first);
+    for (int i = 0; i < group.rows.length; i++) {
+      if (group.covers(i, 3, fourth) && group.covers(i, 1, second) && group.covers(i, 2, third)) {
+        return group.rows[i];
       }
     }
     return null;
