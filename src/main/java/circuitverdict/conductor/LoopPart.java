@@ -169,8 +169,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   private static Figure perMetre(Cable cable, Dossier d) {
     if (cable.reactanceOhmPerKm() != null) {
       Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
-      return d.working()
-          .step(STATED_X, d.given("x1", cable.reactanceOhmPerKm(), Unit.OHM_PER_KM, at));
+      return d.working().step(STATED_X, LeastOfConductor.reactance(cable, at, d));
     }
     Figure size = Wiring.lineCsa(cable, d);
     if (!size.known()) {

@@ -12,7 +12,8 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
 
 /**
- * Resistance of conductors at 20 °C, Ω/km: as stated, or by IEC 60228; of armour by its own table.
+ * Resistance of conductors at 20 °C, Ω/km: as stated, if physics lets it be, or by IEC 60228; of
+ * armour by its own table.
  */
 public final class Resistance {
   private static final Formula BESIDE = Formula.of("r2", Unit.OHM_PER_KM, "ra·rc/(ra + rc)");
@@ -34,24 +35,27 @@ public final class Resistance {
   }
 
   private static Figure live(String symbol, Cable cable, Figure size, Dossier d) {
+    Cable.Metal metal = Wiring.metal(cable, d);
     if (cable.lineResistanceOhmPerKm() != null) {
-      return d.given(
+      return LeastOfConductor.held(
           symbol,
           cable.lineResistanceOhmPerKm(),
-          Unit.OHM_PER_KM,
-          new Pointer(cable.place(), "lineResistanceOhmPerKm"));
+          new Pointer(cable.place(), "lineResistanceOhmPerKm"),
+          LeastOfConductor.resistance(metal, size, d),
+          d);
     }
-    return ofSize(symbol, cable, Wiring.metal(cable, d), size, d);
+    return ofSize(symbol, cable, metal, size, d);
   }
 
   /** Of the protective conductor, r2; {@code live} tells how many cores an armoured cable has. */
   public static Figure protective(Cable cable, LiveConductors live, Dossier d) {
     if (cable.protectiveResistanceOhmPerKm() != null) {
-      return d.given(
+      return LeastOfConductor.held(
           "r2",
           cable.protectiveResistanceOhmPerKm(),
-          Unit.OHM_PER_KM,
-          new Pointer(cable.place(), "protectiveResistanceOhmPerKm"));
+          new Pointer(cable.place(), "protectiveResistanceOhmPerKm"),
+          LeastOfConductor.protective(cable, d),
+          d);
     }
     ProtectiveMeans means = ProtectiveConductors.means(cable, d);
     if (means == null) {
@@ -78,8 +82,12 @@ public final class Resistance {
 
   private static Figure armour(String symbol, Cable cable, LiveConductors live, Dossier d) {
     Pointer at = new Pointer(cable.place(), "armourResistanceOhmPerKm");
-    if (cable.armourResistanceOhmPerKm() != null || live == null || cable.lineCsaMm2() == null) {
-      return d.need(symbol, cable.armourResistanceOhmPerKm(), Unit.OHM_PER_KM, at);
+    Double stated = cable.armourResistanceOhmPerKm();
+    if (stated != null) {
+      return LeastOfConductor.held(symbol, stated, at, LeastOfConductor.armour(cable, d), d);
+    }
+    if (live == null || cable.lineCsaMm2() == null) {
+      return d.need(symbol, null, Unit.OHM_PER_KM, at);
     }
     int cores = live.count() + (cable.protectiveMeans() == ProtectiveMeans.ARMOUR_AND_CORE ? 1 : 0);
     Value tabled =

@@ -110,11 +110,11 @@ public final class VoltageDropOfCable {
       return d.working().look(resistance.as("mV"));
     }
     Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
-    Figure reactance =
-        d.working()
-            .step(
-                three ? THREE_WAY_X : TWO_WAY_X,
-                d.need("x1", cable.reactanceOhmPerKm(), Unit.OHM_PER_KM, at));
+    Figure stated =
+        cable.reactanceOhmPerKm() == null
+            ? d.need("x1", null, Unit.OHM_PER_KM, at)
+            : LeastOfConductor.reactance(cable, at, d);
+    Figure reactance = d.working().step(three ? THREE_WAY_X : TWO_WAY_X, stated);
     return cosine.known()
         ? d.working().step(PHASED, resistance, cosine, reactance)
         : d.working().step(MODULUS, resistance, reactance);

@@ -26,6 +26,9 @@ public enum NoteCode {
   STAND_IN_FAILS(
       "With the value that stands in for it the check fails; the real value may be better, so it"
           + " decides: state it."),
+  BELOW_PHYSICS(
+      "No conductor of its metal and size has less than the value shown: what is stated, its unit or"
+          + " the size is wrong."),
   REDUCED_NEUTRAL(
       "A neutral smaller than the line conductors is not judged in a three-phase circuit: its own"
           + " protection decides (431.2)."),

@@ -8,6 +8,7 @@ public enum Unit {
   OHM("Ω", 2),
   OHM_PER_KM("Ω/km", 3),
   MILLIOHM_PER_M("mΩ/m", 2),
+  OHM_SQUARE_MM_PER_KM("Ω·mm²/km", 2),
   AMPERE("A", 1),
   AMPERE_SQUARED_SECOND("A²s", 0),
   VOLT("V", 2),

@@ -31,6 +31,8 @@ public enum Constant {
   LEAST_LINE_SIZE_POWER("least-line-size", "power"),
   LEAST_PROTECTIVE_SIZE_PROTECTED("least-protective-size", "protected"),
   LEAST_PROTECTIVE_SIZE_UNPROTECTED("least-protective-size", "unprotected"),
+  LEAST_REACTANCE("reactance", "least-per-conductor"),
+  LEAST_RESISTANCE_SHARE("least-of-conductor", "share"),
   LENGTH_ALLOWANCE_GREATEST("length-allowance", "greatest"),
   LENGTH_ALLOWANCE_PER_METRE("length-allowance", "per-metre"),
   LENGTH_ALLOWANCE_THRESHOLD("length-allowance", "threshold"),

@@ -221,7 +221,7 @@ class ProtectiveConductorSizeTest {
             .with("/cable/insulation", "thermosetting-90")
             .with("/cable/protectiveMeans", means)
             .with("/cable/armourAreaMm2", armour)
-            .with("/cable/armourResistanceOhmPerKm", 10)
+            .with("/cable/armourResistanceOhmPerKm", 14)
             .without("/cable/protectiveCsaMm2");
     Finding found =
         (core == null ? cable : cable.with("/cable/protectiveCsaMm2", core)).finding(CHECK);

@@ -126,7 +126,8 @@ class ResistanceTest {
     LiveConductors live = liveKnown ? SINGLE : null;
     assertFalse(Resistance.protective(cable(cable), live, d).known());
     assertTrue(missing(d, "/cable/armourResistanceOhmPerKm"));
-    Scenario stated = cable.with("/cable/armourResistanceOhmPerKm", 5);
+    Scenario stated =
+        cable.with("/cable/armourResistanceOhmPerKm", 5).with("/cable/armourAreaMm2", 26);
     assertEquals(5, Resistance.protective(cable(stated), live, dossier(stated)).value());
   }
 

@@ -141,7 +141,7 @@ class VoltageDropOfCableTest {
   @CsvSource({"2, 0.8, 0.256", "3, 0.8, 0.22170250336881628", "2, , 0.2561249694973139"})
   void statedResistanceOfALargeConductorNeedsItsReactance(int phases, Double cosine, double mv) {
     Scenario large =
-        laid("multicore", "thermoplastic-70", 25, phases)
+        laid("multicore", "thermoplastic-70", 240, phases)
             .with("/cable/lineResistanceOhmPerKm", 0.1 / 1.2);
     open(large.finding(CHECK), "/cable/reactanceOhmPerKm");
     Scenario stated = large.with("/cable/reactanceOhmPerKm", 0.08);
@@ -157,11 +157,11 @@ class VoltageDropOfCableTest {
   void statedReactanceOfASmallConductorCountsToo() {
     Finding found =
         laid("multicore", "thermoplastic-70", 16, 2)
-            .with("/cable/lineResistanceOhmPerKm", 0.1 / 1.2)
+            .with("/cable/lineResistanceOhmPerKm", 1.2 / 1.2)
             .with("/cable/reactanceOhmPerKm", 0.08)
             .with("/load/powerFactor", 0.6)
             .finding(CHECK);
-    assertEquals(0.2 * 0.6 + 0.16 * 0.8, step("mV", found), 1e-9);
+    assertEquals(2.4 * 0.6 + 0.16 * 0.8, step("mV", found), 1e-9);
   }
 
   /** What no table speaks of is not extrapolated. */

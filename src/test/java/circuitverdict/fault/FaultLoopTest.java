@@ -131,6 +131,7 @@ class FaultLoopTest {
     Scenario armoured =
         radial()
             .with("/cable/construction", "armoured-multicore")
+            .with("/cable/armourAreaMm2", 26)
             .with("/cable/protectiveMeans", means);
     Scenario cable =
         stated == null ? armoured : armoured.with("/cable/armourResistanceOhmPerKm", stated);

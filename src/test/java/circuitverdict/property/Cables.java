@@ -12,6 +12,12 @@ final class Cables {
           1.0, 1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0, 70.0, 95.0, 120.0, 150.0, 185.0,
           240.0, 300.0);
   private static final List<Double> ARMOURED = ALL.subList(1, 9);
+  private static final List<Double> CONDUIT = ALL.subList(11, 17);
+
+  /** Resistivity, Ω·mm²/km (IEC 60949 table 1, from memory). */
+  private static final double COPPER = 17.241;
+
+  private static final double STEEL = 138;
 
   private final Draw draw;
 
@@ -67,16 +73,18 @@ final class Cables {
     if (draw.percent(10)) {
       cable.put("terminalTemperatureC", draw.of(70, 90));
     }
-    stated(cable);
+    stated(cable, line);
     installation(cable.putObject("installation"), construction, line);
   }
 
-  private void stated(ObjectNode cable) {
+  /** Most of them about what physics lets a conductor have, some below it. */
+  private void stated(ObjectNode cable, double line) {
     if (draw.percent(6)) {
-      cable.put("lineResistanceOhmPerKm", draw.between(0.1, 20));
+      cable.put("lineResistanceOhmPerKm", COPPER / line * draw.between(0.8, 3));
     }
     if (draw.percent(6)) {
-      cable.put("protectiveResistanceOhmPerKm", draw.between(0.1, 20));
+      double csa = cable.get("protectiveCsaMm2").doubleValue();
+      cable.put("protectiveResistanceOhmPerKm", COPPER / csa * draw.between(0.8, 3));
     }
     if (draw.percent(6)) {
       cable.put("reactanceOhmPerKm", draw.between(0.05, 0.2));
@@ -86,8 +94,9 @@ final class Cables {
   private void protective(ObjectNode cable, String construction, double line) {
     if (construction.equals("armoured-multicore")) {
       cable.put("protectiveMeans", draw.of("armour", "armour", "core", "armour-and-core"));
-      cable.put("armourAreaMm2", draw.between(15, 120));
-      cable.put("armourResistanceOhmPerKm", draw.between(1, 11));
+      double area = draw.between(15, 120);
+      cable.put("armourAreaMm2", area);
+      cable.put("armourResistanceOhmPerKm", STEEL / area * draw.between(0.8, 1.5));
     } else if (construction.equals("flat-twin-and-earth")) {
       cable.put("protectiveMeans", "core");
     } else {
@@ -96,11 +105,15 @@ final class Cables {
       cable.put("protectiveConductor", "copper");
       if (cable.get("protectiveMeans").textValue().equals("steel-conduit")) {
         cable.put("protectiveConductor", "steel");
-        cable.put("protectiveResistanceOhmPerKm", draw.between(0.5, 5));
       }
     }
     int down = draw.percent(50) ? 0 : draw.whole(0, 2);
     cable.put("protectiveCsaMm2", ALL.get(Math.max(0, ALL.indexOf(line) - down)));
+    if (cable.get("protectiveMeans").textValue().equals("steel-conduit")) {
+      double section = draw.of(CONDUIT);
+      cable.put("protectiveCsaMm2", section);
+      cable.put("protectiveResistanceOhmPerKm", STEEL / section * draw.between(0.8, 1.5));
+    }
   }
 
   private void installation(ObjectNode laid, String construction, double line) {

@@ -73,19 +73,19 @@ class VoltageDropExamplesTest {
       source = "Handbook of Electrical Engineering, p. 239, Table 9.33",
       standard = "IEC practice, 415 V")
   void runningDropFromResistanceAndReactance() {
-    // 0.296 Ω hot and 0.0268 Ω a conductor, as one kilometre; U = 415 V. The starting drop belongs
-    // to
-    // inrush, which is not checked.
+    // 0.296 Ω hot and 0.0268 Ω a conductor, as 200 m, which 16 mm² can have; U = 415 V. The
+    // starting
+    // drop belongs to inrush, which is not checked.
     Scenario motor =
-        current(breaker("C", 80), 65.82, 1000)
+        current(breaker("C", 80), 65.82, 200)
             .withJson("/liveConductors", "[\"L1\",\"L2\",\"L3\"]")
             .with("/supply/ownership", "private")
             .with("/supply/lineToEarthVoltageV", 415 / Math.sqrt(3))
             .with("/load/powerFactor", 0.85)
             .with("/cable/construction", "multicore")
             .with("/cable/lineCsaMm2", 16)
-            .with("/cable/lineResistanceOhmPerKm", 0.296 / 1.2)
-            .with("/cable/reactanceOhmPerKm", 0.0268);
+            .with("/cable/lineResistanceOhmPerKm", 0.296 / 1.2 / 0.2)
+            .with("/cable/reactanceOhmPerKm", 0.0268 / 0.2);
     assertEquals(7.2995, actual(motor.finding(VOLTAGE_DROP), "Δu"), 0.0005);
   }
 

@@ -44,7 +44,7 @@ class MemberUseTest {
   private static final String ARMOURED =
       "'construction': 'armoured-multicore', 'conductor': 'copper', 'lineCsaMm2': 16,"
           + " 'lengthM': 20, 'insulation': 'thermosetting-90', 'protectiveMeans': 'armour',"
-          + " 'armourAreaMm2': 40, 'armourResistanceOhmPerKm': 3, 'protectiveConductor': 'steel'";
+          + " 'armourAreaMm2': 40, 'armourResistanceOhmPerKm': 4, 'protectiveConductor': 'steel'";
   private static final String LARGE =
       "'construction': 'multicore', 'conductor': 'copper', 'insulation': 'thermosetting-90',"
           + " 'lineCsaMm2': 35, 'neutralCsaMm2': 35, 'protectiveCsaMm2': 16,"
