@@ -217,7 +217,7 @@ final class BackUpRule {
     Double breaks = upstream.data().breakingCapacityA();
     Double most = assembly.maximumUpstreamFuseA();
     double greatest = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
-    double typeTwo = d.edition().constant(Constant.FUSE_BS_1361_TYPE_II).number();
+    double typeTwo = BreakingCapacity.ofStandard(BS_1361, greatest, d.edition());
     boolean broken =
         standard != null && !SERVICE_FUSES.contains(standard)
             || BS_1361.equals(standard) && breaks != null && !Comparator.atMost(typeTwo, breaks)
@@ -232,9 +232,21 @@ final class BackUpRule {
   }
 
   /**
-   * Whether what the fuse breaks is known, stated or assumed; of BS 1361 that also tells its type.
+   * Whether what the fuse breaks is known: stated, or that of the greater type, which its rating
+   * shows. What stands in for a fuse of either type grants nothing.
    */
   private static boolean capable(ProtectiveDevice upstream, Dossier d) {
-    return BreakingCapacity.of(upstream, d).known();
+    Figure breaks = BreakingCapacity.of(upstream, d);
+    String standard = upstream.data().standard();
+    if (!breaks.known() || standard == null || BreakingCapacity.own(upstream, breaks)) {
+      return breaks.known();
+    }
+    double greatest = d.edition().constant(Constant.ASSEMBLY_CONDITIONAL_GREATEST_FUSE).number();
+    double typeTwo = BreakingCapacity.ofStandard(standard, greatest, d.edition());
+    if (Comparator.atMost(typeTwo, breaks.value())) {
+      return true;
+    }
+    d.missing(At.UPSTREAM_CAPACITY);
+    return false;
   }
 }

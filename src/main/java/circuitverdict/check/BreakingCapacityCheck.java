@@ -71,6 +71,12 @@ public final class BreakingCapacityCheck implements Check {
       Judgement judgement,
       Dossier d) {
     List<Pointer> open = GreatestCurrent.heldByAnyKind(circuit, live);
+    boolean own = BreakingCapacity.own(circuit.device(), capacity);
+    if (!own) {
+      // The fuse at hand may break more than what its standard promises of every one.
+      Pointer at = new Pointer(circuit.device().data().place(), "breakingCapacityA");
+      d.assumeCurable(NoteCode.ASSUMED_BREAKING_CAPACITY, at, capacity);
+    }
     if (current.known() && open.isEmpty()) {
       judgement.compare("/device", current, Comparator.AT_MOST, capacity);
       return;
@@ -78,7 +84,9 @@ public final class BreakingCapacityCheck implements Check {
     Figure stated = GreatestCurrent.stated(circuit, live, d);
     if (fails(circuit, live, stated, capacity, d)) {
       judgement.compare("/device", stated, Comparator.AT_MOST, capacity);
-      judgement.certain();
+      if (own) {
+        judgement.certain();
+      }
       return;
     }
     open.forEach(d::missing);

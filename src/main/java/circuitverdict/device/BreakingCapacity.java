@@ -10,7 +10,9 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 
@@ -19,27 +21,61 @@ public final class BreakingCapacity {
   private static final Formula ICS = Formula.of("Ics", Unit.AMPERE, "ks·Icn");
   private static final Formula ICS_FLOOR = Formula.of("Ics", Unit.AMPERE, "max(ks·Icn; Ics,min)");
 
+  private static final String FUSES = "fuse-breaking-capacity";
+
+  /** In the lowest band of ratings: one that is not stated shows no greater type of fuse. */
+  private static final double UNSTATED = Double.MIN_VALUE;
+
   private BreakingCapacity() {}
 
-  /** Icn or Icu, A; for fuses the standard's own where the stage allows, else missing. */
+  /**
+   * Icn or Icu, A; for fuses the standard's own where the stage allows, else missing. Of a standard
+   * that knows one breaking capacity no more than that counts: it is tested for nothing more, and a
+   * fuse that is would need another standard to say so.
+   */
   public static Figure of(ProtectiveDevice device, Dossier d) {
     String symbol = symbol(device);
     Pointer at = new Pointer(device.data().place(), "breakingCapacityA");
     Double stated = device.data().breakingCapacityA();
-    if (device instanceof Fuse) {
-      Value own = d.edition().table("fuse-breaking-capacity").at("value", device.data().standard());
+    if (device instanceof Fuse && stated != null) {
+      Value most = fuses("greatest", device, d);
+      if (most != null && !Comparator.atMost(stated, most.number())) {
+        d.remark(NoteCode.STANDARD_CAPACITY_COUNTS, Figure.of(symbol, most));
+        return Figure.of(symbol, most);
+      }
+    } else if (device instanceof Fuse) {
+      Value own = fuses("value", device, d);
       if (own != null) {
         return d.orAssume(
-            symbol, stated, at, own, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_BREAKING_CAPACITY);
+            symbol, null, at, own, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_BREAKING_CAPACITY);
       }
     }
     return d.need(symbol, stated, Unit.AMPERE, at);
   }
 
+  /** Whether this capacity is the device's own as stated, not what a standard stands in with. */
+  public static boolean own(ProtectiveDevice device, Figure capacity) {
+    Double stated = device.data().breakingCapacityA();
+    return stated != null && stated == capacity.value();
+  }
+
+  /** What the standard of a fuse promises of one of this rating, A; unknown where it says none. */
+  public static double ofStandard(String standard, double ratedA, Edition edition) {
+    Value own = edition.table(FUSES).at("value", standard, ratedA);
+    return own == null ? Double.NaN : own.number();
+  }
+
+  private static Value fuses(String column, ProtectiveDevice fuse, Dossier d) {
+    Double rated = fuse.data().ratedCurrentA();
+    return d.edition()
+        .table(FUSES)
+        .at(column, fuse.data().standard(), rated == null ? UNSTATED : rated);
+  }
+
   /** The device's own breaking capacity, A; unknown, and not called missing, where not stated. */
   public static Figure stated(ProtectiveDevice device, Dossier d) {
     Double stated = device.data().breakingCapacityA();
-    if (stated == null && device instanceof Fuse && d.allows(Allowance.TABLE_DEFAULTS)) {
+    if (device instanceof Fuse && (stated != null || d.allows(Allowance.TABLE_DEFAULTS))) {
       return of(device, d);
     }
     return d.given(

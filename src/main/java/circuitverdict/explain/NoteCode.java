@@ -81,6 +81,8 @@ public enum NoteCode {
   ABOVE_SERVICE_CAPACITY(
       "Above the service capacity Ics: after a fault of this size the device may have to be"
           + " replaced."),
+  STANDARD_CAPACITY_COUNTS(
+      "The standard of this fuse has one breaking capacity: what is stated above it is not counted."),
   CONDITIONAL_RATING(
       "Held by the conditional rating of the assembly behind its fuse, with the assembly maker's own"
           + " devices."),

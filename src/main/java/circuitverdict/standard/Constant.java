@@ -24,7 +24,6 @@ public enum Constant {
   DISCONNECTION_SCOPE_FINAL_WITH_SOCKET_OUTLET("disconnection-scope", "final-with-socket-outlet"),
   DISCONNECTION_SCOPE_OTHER_TN("disconnection-scope", "other/TN"),
   DISCONNECTION_SCOPE_OTHER_TT("disconnection-scope", "other/TT"),
-  FUSE_BS_1361_TYPE_II("fuse-breaking-capacity", "BS 1361"),
   INSULATION_RANGE_LARGEST_CSA("insulation-range", "largest-csa"),
   INSULATION_RANGE_LONGEST("insulation-range", "longest"),
   LEAST_LINE_SIZE_LIGHTING("least-line-size", "lighting"),
