@@ -31,6 +31,11 @@ public record Comparison(
     return comparator.marginPercent(actual.value(), limit.value());
   }
 
+  /** The figure that is shown: where nothing bounds an interval above, its lower end. */
+  Figure compared() {
+    return Double.isInfinite(actual.value()) && least != null ? least : actual;
+  }
+
   static Comparison of(
       String subject, Figure actual, Comparator comparator, Figure limit, Value printed) {
     boolean known = actual.known() && limit.known();

@@ -43,15 +43,18 @@ final class EnergyEvidence {
     Double combination = circuit.backUp().combinationRatingA();
     // Declared at the greatest current; at sign-off the rating of the pair must say up to which.
     boolean open = circuit.stage() == Circuit.Stage.SIGN_OFF || !greatest.known();
-    double upTo = combination != null ? combination : open ? 0 : greatest.value();
+    Figure none = Figure.derived("I", 0, Unit.AMPERE);
+    Figure rating =
+        d.given("Icomb", combination, Unit.AMPERE, new Pointer("/backUp", "combinationRatingA"));
+    Figure upTo = rating.known() ? rating : open ? none : greatest;
     Figure breaks = BreakingCapacity.stated(circuit.upstreamDevice(), d);
     if (!breaks.known()) {
-      if (upTo > 0) {
+      if (upTo.value() > 0) {
         d.missing(At.UPSTREAM_CAPACITY);
       }
-      return energy.withBackUp(limited, 0, false);
+      return energy.withBackUp(limited, none, false);
     }
-    return energy.withBackUp(limited, Math.min(upTo, breaks.value()), combination != null);
+    return energy.withBackUp(limited, Figure.lesser(upTo, breaks), rating.known());
   }
 
   /**

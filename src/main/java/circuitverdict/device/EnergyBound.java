@@ -13,6 +13,11 @@ interface EnergyBound {
   /** Currents at which what it says changes. */
   double[] corners();
 
+  /** A corner of its own with its source, or found by a step; null where it has none to tell. */
+  default Figure corner(double ampere, Dossier d) {
+    return null;
+  }
+
   /** Greatest energy over the stretch. */
   double greatest(double from, double to);
 

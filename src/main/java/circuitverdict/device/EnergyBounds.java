@@ -1,15 +1,12 @@
 package circuitverdict.device;
 
-import circuitverdict.circuit.DeviceData.LetThroughPoint;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
-import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Value;
-import java.util.List;
 
 /** The kinds of evidence for let-through energy (434.5.2), each a bound. */
 final class EnergyBounds {
@@ -20,130 +17,66 @@ final class EnergyBounds {
 
   private EnergyBounds() {}
 
-  /** The maker's points, log–log between them, silent outside them: settles both ways. */
-  record Maker(ProtectiveDevice device) implements EnergyBound {
-    private List<LetThroughPoint> points() {
-      return device.data().letThrough();
-    }
-
-    @Override
-    public double[] corners() {
-      return points().stream().mapToDouble(LetThroughPoint::prospectiveCurrentA).toArray();
-    }
-
-    @Override
-    public boolean settles(double from, double to) {
-      return Comparator.atMost(first(), from) && Comparator.atMost(to, last());
-    }
-
-    @Override
-    public double greatest(double from, double to) {
-      return settles(from, to) ? Math.max(at(from), at(to)) : NEVER;
-    }
-
-    @Override
-    public double least(double from, double to) {
-      return settles(from, to) ? Math.max(at(from), at(to)) : 0;
-    }
-
-    private double first() {
-      return points().get(0).prospectiveCurrentA();
-    }
-
-    private double last() {
-      return points().get(points().size() - 1).prospectiveCurrentA();
-    }
-
-    /**
-     * Energy at a current that its range reaches, its ends where only rounding lies beyond them.
-     */
-    private double at(double ampere) {
-      List<LetThroughPoint> points = points();
-      double current = Math.min(Math.max(ampere, first()), last());
-      for (int i = 0; i < points.size(); i++) {
-        LetThroughPoint next = points.get(i);
-        if (current == next.prospectiveCurrentA()) {
-          return next.energyA2s();
-        }
-        if (current < next.prospectiveCurrentA()) {
-          return between(points.get(i - 1), next, current);
-        }
-      }
-      return NEVER;
-    }
-
-    private static double between(LetThroughPoint a, LetThroughPoint b, double current) {
-      double share =
-          Math.log(current / a.prospectiveCurrentA())
-              / Math.log(b.prospectiveCurrentA() / a.prospectiveCurrentA());
-      return a.energyA2s() * Math.pow(b.energyA2s() / a.energyA2s(), share);
-    }
-
-    @Override
-    public Figure explain(double from, double to, Figure end, Dossier d) {
-      Figure energy =
-          new Figure(
-              SYMBOL,
-              greatest(from, to),
-              Unit.AMPERE_SQUARED_SECOND,
-              new Pointer(device.data().place(), "letThrough"));
-      return d.working().look(energy);
-    }
-  }
-
   /**
    * The current's square times the times promised by the device's standard, up to its capacity.
    * Beyond the longest adiabatic time it overstates the heating: no failure is stated by it.
    */
-  record Promised(TripBand band, double capacityA, double adiabaticS) implements EnergyBound {
+  record Promised(ProtectiveDevice device, TripBand band, Figure capacity, double adiabaticS)
+      implements EnergyBound {
     @Override
     public double[] corners() {
       double[] corners = new double[band.steps().size() + 1];
       for (int i = 0; i < band.steps().size(); i++) {
         corners[i] = band.steps().get(i).fromA();
       }
-      corners[band.steps().size()] = capacityA;
+      corners[band.steps().size()] = capacity.value();
       return corners;
     }
 
     @Override
+    public Figure corner(double ampere, Dossier d) {
+      Figure end = Corners.sourced(capacity, ampere);
+      return end != null ? end : TripCorner.of(device, ampere, d);
+    }
+
+    @Override
     public double greatest(double from, double to) {
-      return Comparator.atMost(to, capacityA) ? to * to * band.latestS(from) : NEVER;
+      return Comparator.atMost(to, capacity.value()) ? to * to * band.latestS(from) : NEVER;
     }
 
     @Override
     public double least(double from, double to) {
       double earliest = band.earliestS(from);
-      boolean promised = Comparator.atMost(to, capacityA);
+      boolean promised = Comparator.atMost(to, capacity.value());
       return promised && earliest <= adiabaticS ? to * to * earliest : 0;
     }
 
     @Override
     public Figure explain(double from, double to, Figure end, Dossier d) {
-      TripBand.Step step = band.at(from);
-      boolean own = step.source() != null && step.source().number() == step.latestS();
-      Figure time =
-          own ? Figure.of("t", step.source()) : Figure.derived("t", step.latestS(), Unit.SECOND);
-      return d.working().step(SQUARE, end.as("I"), time);
+      return d.working().step(SQUARE, end.as("I"), Figure.of("t", band.at(from).latest()));
     }
 
     @Override
     public Figure explainLeast(double from, double to, Figure end, Dossier d) {
-      Figure time = Figure.derived("t", band.earliestS(from), Unit.SECOND);
-      return d.working().step(SQUARE, end.as("I"), time);
+      return d.working().step(SQUARE, end.as("I"), Figure.of("t", band.at(from).earliest()));
     }
   }
 
   /** A limit that does not depend on the current within a range: an energy limiting class. */
-  record Limit(Figure energy, double fromA, double toA) implements EnergyBound {
+  record Limit(Figure energy, double fromA, Figure upTo) implements EnergyBound {
     @Override
     public double[] corners() {
-      return new double[] {fromA, toA};
+      return new double[] {fromA, upTo.value()};
+    }
+
+    @Override
+    public Figure corner(double ampere, Dossier d) {
+      return Corners.sourced(upTo, ampere);
     }
 
     @Override
     public double greatest(double from, double to) {
-      boolean covered = Comparator.atMost(fromA, from) && Comparator.atMost(to, toA);
+      boolean covered = Comparator.atMost(fromA, from) && Comparator.atMost(to, upTo.value());
       return covered ? energy.value() : NEVER;
     }
 
@@ -163,12 +96,19 @@ final class EnergyBounds {
    * the device's own promise still holds.
    *
    * @param limit what is declared, from the device's own capacity to the rating of the pair
+   * @param own the device's own capacity
    * @param rated whether that rating is stated; without it the pair may be declared for any current
    */
-  record Pair(Limit limit, boolean rated) implements EnergyBound {
+  record Pair(Limit limit, Figure own, boolean rated) implements EnergyBound {
     @Override
     public double[] corners() {
       return limit.corners();
+    }
+
+    @Override
+    public Figure corner(double ampere, Dossier d) {
+      Figure start = Corners.sourced(own, ampere);
+      return start != null ? start : limit.corner(ampere, d);
     }
 
     @Override
@@ -199,16 +139,22 @@ final class EnergyBounds {
   /**
    * Above a known operating point of a cartridge fuse its energy does not rise (common practice).
    */
-  record FusePoint(Figure current, double timeS, double capacityA) implements EnergyBound {
+  record FusePoint(Figure current, double timeS, Figure capacity) implements EnergyBound {
     @Override
     public double[] corners() {
-      return new double[] {current.value(), capacityA};
+      return new double[] {current.value(), capacity.value()};
+    }
+
+    @Override
+    public Figure corner(double ampere, Dossier d) {
+      Figure point = Corners.sourced(current, ampere);
+      return point != null ? point : Corners.sourced(capacity, ampere);
     }
 
     @Override
     public double greatest(double from, double to) {
       boolean covered =
-          Comparator.atMost(current.value(), from) && Comparator.atMost(to, capacityA);
+          Comparator.atMost(current.value(), from) && Comparator.atMost(to, capacity.value());
       return covered ? current.value() * current.value() * timeS : NEVER;
     }
 
@@ -219,9 +165,9 @@ final class EnergyBounds {
 
     @Override
     public Figure explain(double from, double to, Figure end, Dossier d) {
-      return d.working()
-          .step(
-              POINT, d.working().look(current.as("Ip")), Figure.derived("tp", timeS, Unit.SECOND));
+      // The column that gives the current is that of this time.
+      Figure time = new Figure("tp", timeS, Unit.SECOND, current.source());
+      return d.working().step(POINT, d.working().look(current.as("Ip")), time);
     }
   }
 
@@ -249,15 +195,20 @@ final class EnergyBounds {
   }
 
   /** A residual function breaks within its own time, up to the greatest current it breaks. */
-  record ResidualTrip(Figure time, double breaksA) implements EnergyBound {
+  record ResidualTrip(Figure time, Figure upTo) implements EnergyBound {
     /** Whether it breaks this current. */
     boolean breaks(double ampere) {
-      return Comparator.atMost(ampere, breaksA);
+      return Comparator.atMost(ampere, upTo.value());
     }
 
     @Override
     public double[] corners() {
-      return new double[] {breaksA};
+      return new double[] {upTo.value()};
+    }
+
+    @Override
+    public Figure corner(double ampere, Dossier d) {
+      return Corners.sourced(upTo, ampere);
     }
 
     @Override

@@ -14,7 +14,6 @@ import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -51,17 +50,17 @@ public final class LetThrough {
   public static LetThrough of(ProtectiveDevice device, Dossier d) {
     LetThrough letThrough = new LetThrough(device, d);
     if (!device.data().letThrough().isEmpty()) {
-      letThrough.bounds.add(new EnergyBounds.Maker(device));
+      letThrough.bounds.add(new MakersPoints(device));
     }
-    double capacity = letThrough.capacityA();
+    Figure capacity = letThrough.capacity();
     TripBand band = d.once(Topic.TRIP_BAND, device, inner -> TripBand.of(device, inner.edition()));
-    if (band != null && capacity > 0) {
+    if (band != null && capacity.value() > 0) {
       letThrough.bounds.add(
           new EnergyBounds.Promised(
-              band, capacity, d.edition().constant(Constant.ADIABATIC_LONGEST).number()));
+              device, band, capacity, d.edition().constant(Constant.ADIABATIC_LONGEST).number()));
     }
-    if (device instanceof Breaker breaker && capacity > 0) {
-      letThrough.addClass(breaker, capacity, capacity);
+    if (device instanceof Breaker breaker && capacity.value() > 0) {
+      letThrough.addClass(breaker, capacity.value(), capacity);
     }
     if (device instanceof Fuse fuse) {
       letThrough.addFuse(fuse, capacity);
@@ -74,14 +73,14 @@ public final class LetThrough {
    */
   public static LetThrough byGuidance(ProtectiveDevice device, double currentA, Dossier d) {
     LetThrough letThrough = of(device, d);
-    double capacity = letThrough.capacityA();
-    if (device instanceof Breaker breaker && Comparator.atMost(currentA, capacity)) {
+    Figure capacity = letThrough.capacity();
+    if (device instanceof Breaker breaker && Comparator.atMost(currentA, capacity.value())) {
       double row = Double.POSITIVE_INFINITY;
       for (Row each : d.edition().table("energy-limits").rows()) {
         double listed = each.keys().get(1).to();
         row = Comparator.atMost(currentA, listed) ? Math.min(row, listed) : row;
       }
-      letThrough.addClass(breaker, row, Math.min(row, capacity));
+      letThrough.addClass(breaker, row, capacity);
     }
     return letThrough;
   }
@@ -90,7 +89,7 @@ public final class LetThrough {
    * What the maker shows the device to let through at a current, A²s; unknown where he does not.
    */
   public static Figure byMaker(ProtectiveDevice device, Figure current, Dossier d) {
-    EnergyBounds.Maker maker = new EnergyBounds.Maker(device);
+    MakersPoints maker = new MakersPoints(device);
     boolean shown =
         !device.data().letThrough().isEmpty() && maker.settles(current.value(), current.value());
     return shown
@@ -101,7 +100,7 @@ public final class LetThrough {
   /** The same with a residual function that breaks earth faults within a time, up to a current. */
   public LetThrough withResidual(Figure timeS, Figure breaksA) {
     if (timeS.known() && breaksA.known()) {
-      bounds.add(new EnergyBounds.ResidualTrip(timeS, breaksA.value()));
+      bounds.add(new EnergyBounds.ResidualTrip(timeS, breaksA));
       residual = true;
       told = null;
     }
@@ -114,15 +113,17 @@ public final class LetThrough {
    *
    * @param rated whether the rating of the pair says up to which
    */
-  public LetThrough withBackUp(Double limitedA2s, double upToA, boolean rated) {
-    if (limitedA2s != null && capacityA() > 0) {
+  public LetThrough withBackUp(Double limitedA2s, Figure upTo, boolean rated) {
+    Figure own = capacity();
+    if (limitedA2s != null && own.value() > 0) {
       Figure energy =
           d.given(
               EnergyBounds.SYMBOL,
               limitedA2s,
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
-      bounds.add(new EnergyBounds.Pair(new EnergyBounds.Limit(energy, capacityA(), upToA), rated));
+      EnergyBounds.Limit limit = new EnergyBounds.Limit(energy, own.value(), upTo);
+      bounds.add(new EnergyBounds.Pair(limit, own, rated));
       told = null;
     }
     return this;
@@ -140,7 +141,7 @@ public final class LetThrough {
   private Energy find(Figure from, Figure upTo) {
     double fromA = from.value();
     double to = Math.max(fromA, upTo.value());
-    double[] corners = corners(fromA, to);
+    double[] corners = Corners.within(fromA, to, bounds);
     Worst least = new Worst(null, 0, fromA, to);
     Worst worst = new Worst(null, -1, fromA, to);
     for (int i = 0; i + 1 < corners.length; i++) {
@@ -176,11 +177,11 @@ public final class LetThrough {
   /**
    * The current at the upper end of the deciding stretch: one that the caller knows, or a corner.
    */
-  private static Figure end(double ampere, Figure from, Figure upTo) {
+  private Figure end(double ampere, Figure from, Figure upTo) {
     if (ampere == upTo.value()) {
       return upTo;
     }
-    return ampere == from.value() ? from : Figure.derived("I", ampere, Unit.AMPERE);
+    return ampere == from.value() ? from : Corners.figure(ampere, bounds, d);
   }
 
   /**
@@ -242,35 +243,16 @@ public final class LetThrough {
     return false;
   }
 
-  /** The range divided at every corner strictly inside it. */
-  private double[] corners(double from, double to) {
-    double[] all = new double[16];
-    int count = 0;
-    all[count++] = from;
-    for (EnergyBound bound : bounds) {
-      for (double corner : bound.corners()) {
-        boolean inside = !Comparator.atMost(corner, from) && !Comparator.atMost(to, corner);
-        if (inside) {
-          if (count + 2 > all.length) {
-            all = Arrays.copyOf(all, all.length * 2);
-          }
-          all[count++] = corner;
-        }
-      }
-    }
-    all[count++] = to;
-    double[] corners = Arrays.copyOf(all, count);
-    Arrays.sort(corners);
-    return corners;
-  }
-
-  private void addClass(Breaker breaker, double rowA, double toA) {
+  /** The class by the row of a capacity, up to that and no further than the device's own. */
+  private void addClass(Breaker breaker, double rowA, Figure capacity) {
     Value limit = classLimit(breaker, rowA, d);
     TripBand band =
         d.once(Topic.TRIP_BAND, breaker, inner -> TripBand.of(breaker, inner.edition()));
     if (limit != null && band != null) {
       double magnetic = band.steps().get(band.steps().size() - 1).fromA();
-      bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, toA));
+      Figure upTo =
+          rowA < capacity.value() ? new Figure("I", rowA, Unit.AMPERE, limit.citation()) : capacity;
+      bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, upTo));
     }
   }
 
@@ -302,7 +284,7 @@ public final class LetThrough {
     return false;
   }
 
-  private void addFuse(Fuse fuse, double capacity) {
+  private void addFuse(Fuse fuse, Figure capacity) {
     Double rated = fuse.data().ratedCurrentA();
     if (rated == null || !FuseTimes.boundedAbovePoints(fuse, d)) {
       return;
@@ -316,9 +298,10 @@ public final class LetThrough {
     }
   }
 
-  private double capacityA() {
+  /** The device's own breaking capacity; none where it is not known. */
+  private Figure capacity() {
     Figure capacity = BreakingCapacity.stated(device, d);
-    return capacity.known() ? capacity.value() : 0;
+    return capacity.known() ? capacity : Figure.derived("I", 0, Unit.AMPERE);
   }
 
   private static Figure energy(double value) {

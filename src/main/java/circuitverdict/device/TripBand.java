@@ -22,11 +22,20 @@ public final class TripBand {
    *
    * @param fromA current from which it holds, A
    * @param toA current up to which it holds, not included, A
-   * @param earliestS earliest operating time, s
-   * @param latestS latest operating time, s
-   * @param source value the latest time comes from; null where none does
+   * @param earliest earliest operating time; null where it may operate at once
+   * @param latest latest operating time; null where none is promised
    */
-  public record Step(double fromA, double toA, double earliestS, double latestS, Value source) {}
+  public record Step(double fromA, double toA, Value earliest, Value latest) {
+    /** Earliest operating time, s. */
+    public double earliestS() {
+      return earliest == null ? 0 : earliest.number();
+    }
+
+    /** Latest operating time, s; infinite where none is promised. */
+    public double latestS() {
+      return latest == null ? NEVER : latest.number();
+    }
+  }
 
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
@@ -59,20 +68,20 @@ public final class TripBand {
     double hold = edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_NON_TRIPPING).number() * in;
     double trip = edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_TRIPPING).number() * in;
     double thermal = edition.constant(Constant.BREAKER_TESTS_THERMAL_TEST).number() * in;
-    double thermalEarliest = edition.constant(Constant.BREAKER_TESTS_THERMAL_EARLIEST).number();
+    Value thermalEarliest = edition.constant(Constant.BREAKER_TESTS_THERMAL_EARLIEST);
     Value instantaneous = edition.constant(Constant.BREAKER_TESTS_INSTANTANEOUS);
     double magneticLower = band.lower() * in;
     double magneticUpper = band.upper() * in;
     Value thermalLatest = times.at("thermal-latest", in);
     return new Builder()
-        .until(Math.min(hold, magneticLower), conventional.number(), NEVER, null)
-        .until(Math.min(trip, magneticLower), thermalEarliest, NEVER, null)
-        .until(trip, 0, NEVER, null)
+        .until(Math.min(hold, magneticLower), conventional, null)
+        .until(Math.min(trip, magneticLower), thermalEarliest, null)
+        .until(trip, null, null)
         .until(Math.min(thermal, magneticLower), thermalEarliest, conventional)
-        .until(thermal, 0, conventional)
-        .until(magneticLower, instantaneous.number(), thermalLatest)
-        .until(magneticUpper, 0, thermalLatest)
-        .until(NEVER, 0, instantaneous)
+        .until(thermal, null, conventional)
+        .until(magneticLower, instantaneous, thermalLatest)
+        .until(magneticUpper, null, thermalLatest)
+        .until(NEVER, null, instantaneous)
         .build();
   }
 
@@ -89,12 +98,11 @@ public final class TripBand {
         edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING).number() * rated;
     double trip =
         edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING).number() * rated;
-    Builder builder =
-        new Builder().until(hold, conventional.number(), NEVER, null).until(trip, 0, NEVER, null);
+    Builder builder = new Builder().until(hold, conventional, null).until(trip, null, null);
     // A delayed release is left out: the standard promises no greatest clearing time of it.
     return builder
-        .until(magneticFrom(breaker, tolerance), 0, conventional)
-        .until(NEVER, 0, instantaneous)
+        .until(magneticFrom(breaker, tolerance), null, conventional)
+        .until(NEVER, null, instantaneous)
         .build();
   }
 
@@ -141,13 +149,9 @@ public final class TripBand {
     private final List<Step> steps = new ArrayList<>(6);
     private double from;
 
-    Builder until(double to, double earliest, Value latest) {
-      return until(to, earliest, latest.number(), latest);
-    }
-
-    Builder until(double to, double earliest, double latest, Value source) {
+    Builder until(double to, Value earliest, Value latest) {
       if (to > from) {
-        steps.add(new Step(from, to, earliest, latest, source));
+        steps.add(new Step(from, to, earliest, latest));
         from = to;
       }
       return this;

@@ -95,9 +95,9 @@ class AdjustableTripBandTest {
       assertEquals(band.steps().get(i - 1).toA(), band.steps().get(i).fromA());
       assertTrue(band.steps().get(i).latestS() <= band.steps().get(i - 1).latestS());
     }
-    assertNull(band.at(110).source());
-    assertEquals(7200, band.at(300).source().number());
-    assertEquals(7200, band.at(700).source().number());
-    assertEquals(0.2, band.at(2000).source().number());
+    assertNull(band.at(110).latest());
+    assertEquals(7200, band.at(300).latest().number());
+    assertEquals(7200, band.at(700).latest().number());
+    assertEquals(0.2, band.at(2000).latest().number());
   }
 }

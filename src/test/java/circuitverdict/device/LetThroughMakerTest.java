@@ -121,7 +121,7 @@ class LetThroughMakerTest {
   }
 
   private static LetThrough paired(Breaker breaker, double limited, double upTo, boolean rated) {
-    return LetThrough.of(breaker, design()).withBackUp(limited, upTo, rated);
+    return LetThrough.of(breaker, design()).withBackUp(limited, ampere(upTo), rated);
   }
 
   @Test

@@ -103,18 +103,18 @@ class LetThroughResidualTest {
 
   @Test
   void aDeclaredLetThroughOfThePairCountsAboveTheDevicesOwnCapacity() {
-    LetThrough pair = LetThrough.of(B16, design()).withBackUp(50_000.0, 10_000, true);
+    LetThrough pair = LetThrough.of(B16, design()).withBackUp(50_000.0, ampere(10_000), true);
     is(0, 50_000, pair.over(ampere(7000), ampere(10000)));
     is(0, 35_000, pair.over(ampere(3000), ampere(6000)));
     is(0, 50_000, pair.over(ampere(3000), ampere(10000)));
-    LetThrough alone = LetThrough.of(B16, design()).withBackUp(null, 10_000, true);
+    LetThrough alone = LetThrough.of(B16, design()).withBackUp(null, ampere(10_000), true);
     is(0, NEVER, alone.over(ampere(7000), ampere(10000)));
   }
 
   /** The device's own promise holds up to its Icn, equality included: the pair counts above it. */
   @Test
   void atItsOwnCapacityTheDevicesPromiseCountsNotThePairs() {
-    LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, 10_000, true);
+    LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, ampere(10_000), true);
     for (double at : new double[] {6000 * (1 - 1e-9), 6000, Math.nextUp(6000.0)}) {
       is(0, 35_000, pair.over(ampere(at), ampere(at)));
       is(0, 35_000, pair.over(ampere(5000), ampere(at)));
@@ -129,7 +129,7 @@ class LetThroughResidualTest {
 
   @Test
   void aSmallDeclaredLetThroughDoesNotImproveWhatLiesBelow() {
-    LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, 10_000, true);
+    LetThrough pair = LetThrough.of(B16, design()).withBackUp(20_000.0, ampere(10_000), true);
     is(0, 35_000, pair.over(ampere(5000), ampere(5000)));
     is(0, 20_000, pair.over(ampere(7000), ampere(7000)));
     is(0, 35_000, pair.over(ampere(5000), ampere(7000)));

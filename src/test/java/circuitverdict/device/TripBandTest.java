@@ -163,11 +163,11 @@ class TripBandTest {
   @Test
   void theLatestTimeNamesTheValueItComesFrom() {
     TripBand band = band("C", 16);
-    assertNull(band.at(17).source());
-    assertEquals(3600, band.at(30).source().number());
-    assertEquals(60, band.at(50).source().number());
-    assertEquals(0.1, band.at(500).source().number());
-    assertEquals("Table 7, tests d and e", band.at(500).source().citation().reference());
+    assertNull(band.at(17).latest());
+    assertEquals(3600, band.at(30).latest().number());
+    assertEquals(60, band.at(50).latest().number());
+    assertEquals(0.1, band.at(500).latest().number());
+    assertEquals("Table 7, tests d and e", band.at(500).latest().citation().reference());
   }
 
   @Test

@@ -5,6 +5,7 @@ import circuitverdict.explain.Note;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Step;
 import circuitverdict.quantity.Shown;
+import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Citation;
 import circuitverdict.standard.Source;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -182,9 +183,10 @@ public final class Json {
     return open;
   }
 
-  /** A factor of one, or nothing, that stands for what is not there has no source. */
+  /** A factor of one, also as 100 %, or nothing, that stands for what is not there. */
   private static boolean neutral(Figure figure) {
-    boolean unit = figure.value() == 0 || figure.value() == 1;
+    boolean percent = figure.unit() == Unit.PERCENT;
+    boolean unit = figure.value() == 0 || figure.value() == (percent ? 100 : 1);
     return figure.source() instanceof Figure.Derived && unit;
   }
 
