@@ -29,11 +29,21 @@ final class LeastOfConductor {
     if (metal == null || !section.known()) {
       return Figure.unknown("r,min", Unit.OHM_PER_KM);
     }
-    Figure resistivity =
-        Figure.of("ρ", d.edition().constant("least-of-conductor", "resistivity/" + metal.word()));
     return d.working()
         .step(
-            LEAST, d.constant("kr", Constant.LEAST_RESISTANCE_SHARE), resistivity, section.as("S"));
+            LEAST,
+            d.constant("kr", Constant.LEAST_RESISTANCE_SHARE),
+            d.constant("ρ", resistivity(metal)),
+            section.as("S"));
+  }
+
+  private static Constant resistivity(Metal metal) {
+    return switch (metal) {
+      case COPPER -> Constant.RESISTIVITY_COPPER;
+      case ALUMINIUM -> Constant.RESISTIVITY_ALUMINIUM;
+      case STEEL -> Constant.RESISTIVITY_STEEL;
+      case LEAD -> Constant.RESISTIVITY_LEAD;
+    };
   }
 
   /** Of what serves as protective conductor. */
