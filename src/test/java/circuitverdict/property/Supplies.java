@@ -79,7 +79,21 @@ final class Supplies {
       return false;
     }
     Double any = Bodies.number(body, "/supply/maximumFaultCurrentA");
-    return any == null || any >= greatest;
+    return any == null || any >= greatest && ofSomeKind(body, any);
+  }
+
+  /** The greatest of any kind is that of some kind, of one that is not stated or of one that is. */
+  private static boolean ofSomeKind(ObjectNode body, double any) {
+    boolean single = body.at("/supply/phases").intValue() == 1;
+    for (String kind : KINDS) {
+      Double stated = Bodies.number(body, "/supply/faultCurrents/" + kind + "/maximumA");
+      boolean flows = !single || kind.startsWith("lineTo");
+      boolean unbounded = stated == null && !kind.equals("twoPhase");
+      if (flows && (unbounded || stated != null && stated >= any)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double least(ObjectNode body) {
