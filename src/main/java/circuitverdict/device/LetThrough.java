@@ -2,14 +2,12 @@ package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
-import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
-import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -34,38 +32,23 @@ public final class LetThrough {
 
   private final ProtectiveDevice device;
   private final Dossier d;
-  private final List<EnergyBound> bounds = new ArrayList<>(6);
+  private List<EnergyBound> bounds;
   private boolean residual;
   private Told told;
 
   /** What was last said, and of which range. */
   private record Told(Figure from, Figure upTo, Energy energy) {}
 
-  private LetThrough(ProtectiveDevice device, Dossier d) {
+  private LetThrough(ProtectiveDevice device, List<EnergyBound> bounds, Dossier d) {
     this.device = device;
+    this.bounds = bounds;
     this.d = d;
   }
 
   /** What the device's own standard and its maker say. */
   public static LetThrough of(ProtectiveDevice device, Dossier d) {
-    LetThrough letThrough = new LetThrough(device, d);
-    if (!device.data().letThrough().isEmpty()) {
-      letThrough.bounds.add(new MakersPoints(device));
-    }
-    Figure capacity = letThrough.capacity();
-    TripBand band = d.once(Topic.TRIP_BAND, device, inner -> TripBand.of(device, inner.edition()));
-    if (band != null && capacity.value() > 0) {
-      letThrough.bounds.add(
-          new EnergyBounds.Promised(
-              device, band, capacity, d.edition().constant(Constant.ADIABATIC_LONGEST).number()));
-    }
-    if (device instanceof Breaker breaker && capacity.value() > 0) {
-      letThrough.addClass(breaker, capacity.value(), capacity);
-    }
-    if (device instanceof Fuse fuse) {
-      letThrough.addFuse(fuse, capacity);
-    }
-    return letThrough;
+    return new LetThrough(
+        device, d.once(Topic.ENERGY_BOUNDS, device, inner -> OwnEvidence.of(device, inner)), d);
   }
 
   /**
@@ -80,7 +63,10 @@ public final class LetThrough {
         double listed = each.keys().get(1).to();
         row = Comparator.atMost(currentA, listed) ? Math.min(row, listed) : row;
       }
-      letThrough.addClass(breaker, row, capacity);
+      EnergyBound limit = OwnEvidence.limit(breaker, row, capacity, d);
+      if (limit != null) {
+        letThrough.add(limit);
+      }
     }
     return letThrough;
   }
@@ -100,9 +86,8 @@ public final class LetThrough {
   /** The same with a residual function that breaks earth faults within a time, up to a current. */
   public LetThrough withResidual(Figure timeS, Figure breaksA) {
     if (timeS.known() && breaksA.known()) {
-      bounds.add(new EnergyBounds.ResidualTrip(timeS, breaksA));
+      add(new EnergyBounds.ResidualTrip(timeS, breaksA));
       residual = true;
-      told = null;
     }
     return this;
   }
@@ -123,10 +108,15 @@ public final class LetThrough {
               Unit.AMPERE_SQUARED_SECOND,
               new Pointer("/backUp", "limitedLetThroughA2s"));
       EnergyBounds.Limit limit = new EnergyBounds.Limit(energy, own.value(), upTo);
-      bounds.add(new EnergyBounds.Pair(limit, own, rated));
-      told = null;
+      add(new EnergyBounds.Pair(limit, own, rated));
     }
     return this;
+  }
+
+  private void add(EnergyBound bound) {
+    bounds = new ArrayList<>(bounds);
+    bounds.add(bound);
+    told = null;
   }
 
   /** The energy over a range of currents; where the ends are crossed, at the lower one. */
@@ -243,19 +233,6 @@ public final class LetThrough {
     return false;
   }
 
-  /** The class by the row of a capacity, up to that and no further than the device's own. */
-  private void addClass(Breaker breaker, double rowA, Figure capacity) {
-    Value limit = classLimit(breaker, rowA, d);
-    TripBand band =
-        d.once(Topic.TRIP_BAND, breaker, inner -> TripBand.of(breaker, inner.edition()));
-    if (limit != null && band != null) {
-      double magnetic = band.steps().get(band.steps().size() - 1).fromA();
-      Figure upTo =
-          rowA < capacity.value() ? new Figure("I", rowA, Unit.AMPERE, limit.citation()) : capacity;
-      bounds.add(new EnergyBounds.Limit(Figure.of(EnergyBounds.SYMBOL, limit), magnetic, upTo));
-    }
-  }
-
   /** Limit of the energy limiting class in the row of this capacity; null where there is none. */
   public static Value classLimit(Breaker breaker, double capacityA, Dossier d) {
     Double rated = breaker.data().ratedCurrentA();
@@ -284,24 +261,8 @@ public final class LetThrough {
     return false;
   }
 
-  private void addFuse(Fuse fuse, Figure capacity) {
-    Double rated = fuse.data().ratedCurrentA();
-    if (rated == null || !FuseTimes.boundedAbovePoints(fuse, d)) {
-      return;
-    }
-    for (FuseTimes.Point point : FuseTimes.points(fuse, rated, d.edition())) {
-      bounds.add(new EnergyBounds.FusePoint(point.current(), point.timeS(), capacity));
-    }
-    Value least = FuseTimes.leastPreArcing(fuse, rated, d.edition());
-    if (least != null) {
-      bounds.add(new EnergyBounds.PreArcing(least));
-    }
-  }
-
-  /** The device's own breaking capacity; none where it is not known. */
   private Figure capacity() {
-    Figure capacity = BreakingCapacity.stated(device, d);
-    return capacity.known() ? capacity : Figure.derived("I", 0, Unit.AMPERE);
+    return OwnEvidence.capacity(device, d);
   }
 
   private static Figure energy(double value) {
