@@ -60,6 +60,11 @@ public final class CircuitCheck {
     return check -> one(check, circuit, edition, false, shared);
   }
 
+  /** One check, verdict only, with what is known already. */
+  public static Finding silent(Check check, Circuit circuit, Edition edition, Shared known) {
+    return one(check, circuit, edition, false, known);
+  }
+
   /** One check. */
   public static Finding one(Check check, Circuit circuit, Edition edition, boolean explain) {
     return one(check, circuit, edition, explain, new Shared());

@@ -21,15 +21,17 @@ public enum Reason {
   NONE_SELECTED("No candidate passes every check."),
   NO_LIMIT("No limit can be given for a device of the list.");
 
+  private final String word;
   private final String meaning;
 
   Reason(String meaning) {
+    this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
     this.meaning = meaning;
   }
 
   /** The contract's word. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   /** What it means, for the catalogue. */

@@ -5,6 +5,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Value;
@@ -29,7 +30,13 @@ public final class Temperature {
 
   /** Factor from 20 °C to operating temperature. */
   public static Figure factor(Cable cable, Dossier d) {
-    return d.working().step(FACTOR, coefficient(d), operating(cable, d), reference(d));
+    return d.once(
+        Topic.TEMPERATURE_FACTOR,
+        cable,
+        inner ->
+            inner
+                .working()
+                .step(FACTOR, coefficient(inner), operating(cable, inner), reference(inner)));
   }
 
   /** Factor from 20 °C for a separate, unbunched protective conductor at its own temperature. */

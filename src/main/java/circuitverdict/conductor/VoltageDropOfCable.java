@@ -73,20 +73,38 @@ public final class VoltageDropOfCable {
         || cable.insulation() == null) {
       return unknown();
     }
-    String ways = three ? "3" : "2";
     Pointer at = new Pointer(cable.place(), "lineCsaMm2");
     if (table == null || metal != Cable.Metal.COPPER) {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
       return unknown();
     }
-    if (table.has(ways + "/x") && table.at(ways + "/x", size) != null && cosine.known()) {
-      Figure r = Figure.of("r", table.at(ways + "/r", size));
-      Figure x = Figure.of("x", table.at(ways + "/x", size));
+    Columns ways = three ? Columns.THREE : Columns.TWO;
+    if (table.has(ways.x) && table.at(ways.x, size) != null && cosine.known()) {
+      Figure r = Figure.of("r", table.at(ways.r, size));
+      Figure x = Figure.of("x", table.at(ways.x, size));
       return d.working().step(PHASED, r, cosine, x);
     }
-    String column = table.has(ways + "/z") ? ways + "/z" : "drop/" + ways;
+    String column = table.has(ways.z) ? ways.z : ways.drop;
     return d.working()
         .look(d.tabled("mV", table.at(column, size), Unit.MILLIVOLT_PER_AMPERE_METRE, at));
+  }
+
+  /** Columns for two conductors that carry the load, or three. */
+  private enum Columns {
+    TWO("2"),
+    THREE("3");
+
+    private final String r;
+    private final String x;
+    private final String z;
+    private final String drop;
+
+    Columns(String ways) {
+      this.r = ways + "/r";
+      this.x = ways + "/x";
+      this.z = ways + "/z";
+      this.drop = "drop/" + ways;
+    }
   }
 
   private static Figure unknown() {

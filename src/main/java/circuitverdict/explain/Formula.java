@@ -14,15 +14,20 @@ public final class Formula {
   private final String symbol;
   private final Unit unit;
   private final String text;
-  private final Expression.Compiled compiled;
+  private final Expression.Node root;
+  private final List<String> operands;
+  private final int wanted;
   private final List<Piece> pieces;
 
   private Formula(String symbol, Unit unit, String text) {
     this.symbol = symbol;
     this.unit = unit;
     this.text = text;
-    this.compiled = Expression.compile(text);
-    this.pieces = pieces(text, compiled.names());
+    Expression.Compiled compiled = Expression.compile(text);
+    this.root = compiled.root();
+    this.operands = compiled.names();
+    this.wanted = operands.size();
+    this.pieces = pieces(text, operands);
   }
 
   /**
@@ -51,20 +56,20 @@ public final class Formula {
 
   /** Symbols of the operands, in the order in which they are given. */
   public List<String> operands() {
-    return compiled.names();
+    return operands;
   }
 
   double evaluate(Figure[] figures) {
-    if (figures.length != compiled.names().size()) {
-      throw new IllegalArgumentException(text + " wants " + compiled.names());
+    if (figures.length != wanted) {
+      throw new IllegalArgumentException(text + " wants " + operands);
     }
-    assert inOrder(figures) : text + " wants " + compiled.names() + " in this order";
-    return compiled.root().value(figures);
+    assert inOrder(figures) : text + " wants " + operands + " in this order";
+    return root.value(figures);
   }
 
   private boolean inOrder(Figure[] figures) {
     for (int i = 0; i < figures.length; i++) {
-      if (!figures[i].symbol().equals(compiled.names().get(i))) {
+      if (!figures[i].symbol().equals(operands.get(i))) {
         return false;
       }
     }

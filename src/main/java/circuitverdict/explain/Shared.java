@@ -15,6 +15,7 @@ public final class Shared {
     COORDINATION,
     SUPPLY_EARTH_CURRENT,
     SUPPLY_NEUTRAL_CURRENT,
+    GREATEST_OF_ANY_KIND,
     EARTH_LOOP,
     LEAST_EARTH_CURRENT,
     NEUTRAL_LOOP,
@@ -22,6 +23,7 @@ public final class Shared {
     LEAST_CURRENT_BETWEEN_LINES,
     TRIP_BAND,
     ENERGY_BOUNDS,
+    TEMPERATURE_FACTOR,
     HEAT_LIMIT_LINE,
     HEAT_LIMIT_NEUTRAL,
     HEAT_LIMIT_PROTECTIVE
@@ -39,6 +41,17 @@ public final class Shared {
       }
     }
     return null;
+  }
+
+  /** A fresh start that knows already what was evaluated about this, which nothing else touches. */
+  public Shared knowing(Object about) {
+    Shared next = new Shared();
+    for (int i = 0; i < memos.size(); i++) {
+      if (memos.get(i).about == about) {
+        next.keep(memos.get(i));
+      }
+    }
+    return next;
   }
 
   void keep(Memo memo) {

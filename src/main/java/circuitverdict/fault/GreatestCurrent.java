@@ -12,6 +12,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import java.util.ArrayList;
@@ -201,6 +202,10 @@ public final class GreatestCurrent {
   }
 
   private static Figure ofAnyKind(Supply supply, Dossier d) {
+    return d.once(Topic.GREATEST_OF_ANY_KIND, supply, inner -> findOfAnyKind(supply, inner));
+  }
+
+  private static Figure findOfAnyKind(Supply supply, Dossier d) {
     if (supply.maximumFaultCurrentA() != null) {
       return read(supply.maximumFaultCurrentA(), At.MAXIMUM_CURRENT, supply, d);
     }

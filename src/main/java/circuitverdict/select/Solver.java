@@ -9,6 +9,7 @@ import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Shared;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
@@ -65,6 +66,7 @@ public final class Solver {
   private final Edition edition;
   private final List<Check> checks;
   private final Result found;
+  private Shared known = new Shared();
 
   /** A solver for a circuit among these checks. */
   public Solver(Circuit circuit, Edition edition, List<Check> checks) {
@@ -212,9 +214,12 @@ public final class Solver {
 
     private Finding at(double value) {
       Double stated = stated(quantity);
-      return found != null && stated != null && stated == value
-          ? found.of(check.name())
-          : CircuitCheck.one(check, vary.apply(value), edition, false);
+      if (found != null && stated != null && stated == value) {
+        return found.of(check.name());
+      }
+      // What is known of the device stays: nothing of it varies.
+      known = known.knowing(circuit.device());
+      return CircuitCheck.silent(check, vary.apply(value), edition, known);
     }
 
     private boolean tries(int steps) {

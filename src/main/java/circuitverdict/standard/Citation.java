@@ -25,6 +25,12 @@ public record Citation(
     return new Citation(standard, reference, null, List.of(), null);
   }
 
+  /** By what tells citations apart most; texts keep their own hash once it is found. */
+  @Override
+  public int hashCode() {
+    return 31 * standard.hashCode() + reference.hashCode();
+  }
+
   Citation carriedOver(String from) {
     return new Citation(standard, reference, confidence, seen, from);
   }

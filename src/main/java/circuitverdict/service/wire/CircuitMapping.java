@@ -104,7 +104,7 @@ public final class CircuitMapping {
         m.place(),
         m.word("construction", Cable.Construction.class),
         m.word("conductor", Cable.Metal.class),
-        m.text("insulation"),
+        m.term("insulation"),
         m.number("lineCsaMm2"),
         m.number("neutralCsaMm2"),
         m.number("protectiveCsaMm2"),
@@ -124,7 +124,7 @@ public final class CircuitMapping {
 
   private static Installation installation(Members m) {
     return new Installation(
-        m.text("referenceMethod"),
+        m.term("referenceMethod"),
         m.number("ambientTemperatureC"),
         m.integer("groupedCircuits"),
         m.word("groupArrangement", Installation.Group.class),

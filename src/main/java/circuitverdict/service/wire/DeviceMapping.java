@@ -32,7 +32,7 @@ public final class DeviceMapping {
     }
     return switch (data.standard()) {
       case "IEC 60898-1", "IEC 61009-1" ->
-          new Breaker(data, m.text("characteristic"), m.integer("energyClass"), multiples(m));
+          new Breaker(data, m.term("characteristic"), m.integer("energyClass"), multiples(m));
       case "IEC 60947-2" -> adjustable(m, data);
       case "BS 88-2", "BS 88-3", "BS 3036", "BS 1361", "BS 1362" ->
           new Fuse(data, m.text("utilizationCategory"));
@@ -45,7 +45,7 @@ public final class DeviceMapping {
     Members settings = m.object("settings");
     return new AdjustableBreaker(
         data,
-        m.text("characteristic"),
+        m.term("characteristic"),
         multiples(m),
         new Settings(
             settings.number("longTimeA"),
@@ -63,7 +63,7 @@ public final class DeviceMapping {
     return new DeviceData(
         m.place(),
         m.text("id"),
-        m.text("standard"),
+        m.term("standard"),
         m.number("ratedCurrentA"),
         m.number("breakingCapacityA"),
         m.number("serviceBreakingCapacityA"),

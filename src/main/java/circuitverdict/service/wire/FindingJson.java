@@ -19,14 +19,14 @@ final class FindingJson {
   static void write(JsonGenerator json, Finding finding, List<Note> besides, boolean full)
       throws IOException {
     json.writeStartObject();
-    json.writeStringField("check", finding.check().word());
+    Json.word(json, Names.CHECK, finding.check().word());
     Json.word(json, Names.VERDICT, finding.verdict().word());
     json.writeBooleanField("counted", finding.counted());
     if (finding.reason() != null) {
-      json.writeStringField("reason", finding.reason().word());
+      Json.word(json, Names.REASON, finding.reason().word());
     }
     if (full) {
-      json.writeStringField("summary", Sentences.of(finding));
+      Json.text(json, Names.SUMMARY, Sentences.of(finding));
     }
     Json.citations(json, "clauses", finding.clauses());
     Json.word(json, Names.SUBJECT, finding.subject());

@@ -26,6 +26,7 @@ public final class Json {
       JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
   private static final int USUAL_SIZE = 32_768;
   private static final Recurring<String> WORDS = new Recurring<>(word -> word);
+  private static final Recurring<String> STEPS = new Recurring<>(symbol -> "step " + symbol);
   private static final Recurring<Pointer> POINTERS = new Recurring<>(Pointer::text);
   private static final Recurring<Citation> CITATIONS = new Recurring<>(Json::written);
 
@@ -213,7 +214,8 @@ public final class Json {
     if (source instanceof Pointer pointer) {
       pointer(json, pointer);
     } else {
-      word(json, Names.REFERENCE, "step " + symbol);
+      json.writeFieldName(Names.REFERENCE);
+      json.writeString(STEPS.of(symbol));
     }
     json.writeEndObject();
   }

@@ -3,8 +3,11 @@ package circuitverdict.service.wire;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 
 /**
@@ -14,6 +17,22 @@ import java.util.function.BiFunction;
  * @param place JSON pointer of the object
  */
 record Members(JsonNode node, String place) {
+  private static final int MOST_TERMS = 1_024;
+  private static final Map<String, String> TERMS = new ConcurrentHashMap<>();
+  private static final ClassValue<Map<String, Enum<?>>> CONSTANTS =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Enum<?>> computeValue(Class<?> type) {
+          Map<String, Enum<?>> constants = new HashMap<>();
+          for (Object constant : type.getEnumConstants()) {
+            Enum<?> one = (Enum<?>) constant;
+            String word = one.name().replace('_', '-');
+            constants.put(word, one);
+            constants.put(word.toLowerCase(Locale.ROOT), one);
+          }
+          return constants;
+        }
+      };
 
   static Members of(JsonNode node, String place) {
     return new Members(node == null ? JsonNodeFactory.instance.objectNode() : node, place);
@@ -54,7 +73,24 @@ record Members(JsonNode node, String place) {
   }
 
   static <E extends Enum<E>> E constant(Class<E> type, String word) {
-    return Enum.valueOf(type, word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    Enum<?> constant = CONSTANTS.get(type).get(word);
+    if (constant == null) {
+      throw new IllegalArgumentException(type.getSimpleName() + " has no " + word);
+    }
+    return type.cast(constant);
+  }
+
+  /** A word of the tables or the standards, as the one object that it always is. */
+  String term(String name) {
+    String text = text(name);
+    if (text == null) {
+      return null;
+    }
+    String known = TERMS.get(text);
+    if (known == null && TERMS.size() < MOST_TERMS) {
+      known = TERMS.putIfAbsent(text, text);
+    }
+    return known == null ? text : known;
   }
 
   /** The items of an array, each with its own place; none where it is absent. */

@@ -25,9 +25,11 @@ public final class UnusedMembers {
           "editions",
           "acceptedOpenPoints");
 
+  private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
+
   private static final Set<String> SELECTION_ONLY = Set.of("limit", "offset", "preferences");
 
-  /** Members below the top that no operation reads yet: wherever they stand, or in one parent. */
+  /** Members below the top that no operation reads yet, wherever they stand. */
   private static final Set<String> BELOW =
       Set.of(
           "transformer",
@@ -35,16 +37,10 @@ public final class UnusedMembers {
           "localGeneration",
           "minimumA",
           "peakA",
-          "load/inrush",
-          "parts/inrush",
           "residualWaveform",
-          "parts/canOverload",
-          "parts/thirdHarmonicPercent",
-          "parts/protectiveConductorCurrentA",
           "concealment",
           "id",
           "gtin",
-          "device/ratedVoltageV",
           "ratedLineToEarthVoltageV",
           "characteristicCurrentA",
           "isolation",
@@ -52,20 +48,31 @@ public final class UnusedMembers {
           "unidirectional",
           "referenceTemperatureC",
           "derating",
-          "device/selectivity",
           "markings",
           "features",
           "type",
           "longTimeDelayS",
           "protectedPoles",
           "conditionalCapacityA",
-          "assembly/ambientTemperatureC",
-          "premises/use",
           "operatedBy",
           "pollutionDegree",
-          "higherRiskResidential",
-          "requirements/selectivity",
-          "requirements/inrush");
+          "higherRiskResidential");
+
+  /** Members that no operation reads yet in one parent. */
+  private static final Map<String, Set<String>> BELOW_ONE =
+      Map.of(
+          "load",
+          Set.of("inrush"),
+          "parts",
+          Set.of("inrush", "canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
+          "device",
+          Set.of("ratedVoltageV", "selectivity"),
+          "assembly",
+          Set.of("ambientTemperatureC"),
+          "premises",
+          Set.of("use"),
+          "requirements",
+          Set.of("selectivity", "inrush"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
@@ -127,7 +134,7 @@ public final class UnusedMembers {
   /** What the limit of the loop impedance of a device does not use of it. */
   public static List<Note> ofItem(JsonNode device, String place) {
     UnusedMembers unused = new UnusedMembers(null);
-    unused.below(place, ITEM, device);
+    unused.below(new Trail(null, place), ITEM, device);
     return unused.notes;
   }
 
@@ -136,32 +143,37 @@ public final class UnusedMembers {
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
       String name = field.getKey();
-      boolean own = Set.of("reference", "edition", "stage").contains(name);
+      boolean own = OF_EVERY_READING.contains(name);
       if (NEVER.contains(name)
           || besides.contains(name)
           || read != null && !own && !read.contains(name)) {
-        add("", name);
-      } else {
-        below("/" + name, name, field.getValue());
+        add(null, name);
+      } else if (field.getValue().isContainerNode()) {
+        below(new Trail(null, "/" + name), name, field.getValue());
       }
     }
     return notes;
   }
 
-  private void below(String place, String parent, JsonNode node) {
+  private void below(Trail trail, String parent, JsonNode node) {
     if (node.isArray()) {
       for (int i = 0; i < node.size(); i++) {
-        below(place + "/" + i, parent, node.get(i));
+        if (node.get(i).isContainerNode()) {
+          below(new Trail(trail, "/" + i), parent, node.get(i));
+        }
       }
+      return;
     }
-    Set<String> idle = IDLE_SIZES.getOrDefault(node.path("protectiveMeans").asText(), Set.of());
+    JsonNode means = node.get("protectiveMeans");
+    Set<String> idle = means == null ? Set.of() : IDLE_SIZES.getOrDefault(means.asText(), Set.of());
     Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
-      if (idle.contains(field.getKey()) || unread(parent, field.getKey())) {
-        add(place, field.getKey());
-      } else {
-        below(place + "/" + field.getKey(), field.getKey(), field.getValue());
+      String name = field.getKey();
+      if (idle.contains(name) || unread(parent, name)) {
+        add(trail, name);
+      } else if (field.getValue().isContainerNode()) {
+        below(new Trail(trail, "/" + name), name, field.getValue());
       }
     }
   }
@@ -170,12 +182,20 @@ public final class UnusedMembers {
     Set<String> all = ALL_THAT_IS_READ.get(parent);
     return all != null
         ? !all.contains(name)
-        : BELOW.contains(name) || BELOW.contains(parent + "/" + name);
+        : BELOW.contains(name) || BELOW_ONE.getOrDefault(parent, Set.of()).contains(name);
   }
 
-  private void add(String parent, String member) {
+  private void add(Trail trail, String member) {
     if (notes.size() < MOST) {
-      notes.add(new Note(NoteCode.MEMBER_NOT_USED, new Pointer(parent, member), List.of()));
+      Pointer at = new Pointer(trail == null ? "" : trail.text(), member);
+      notes.add(new Note(NoteCode.MEMBER_NOT_USED, at, List.of()));
+    }
+  }
+
+  /** Where a member stands, spelled out only if it must be told. */
+  private record Trail(Trail above, String step) {
+    String text() {
+      return above == null ? step : above.text() + step;
     }
   }
 }
