@@ -33,7 +33,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 4, time = 2)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseSerialGC")
 public class AnswerBenchmark {
   private static final JsonMapper MAPPER = new JsonMapper();
   private static final String VERSION = "benchmark";

@@ -24,7 +24,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 4, time = 2)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseSerialGC")
 public class EngineBenchmark {
   @Param({"oven", "motor"})
   String name;
