@@ -7,8 +7,6 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
-import circuitverdict.explain.Slice;
-import circuitverdict.explain.Step;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Citation;
 import circuitverdict.standard.Clause;
@@ -226,7 +224,8 @@ final class Judgement {
   }
 
   private Finding finding(Verdict verdict, Reason reason) {
-    Comparison governing = governing(verdict);
+    List<Comparison> all = all();
+    Comparison governing = Governing.of(comparisons, verdict);
     boolean applies = verdict != Verdict.NOT_APPLICABLE;
     if (verdict == Verdict.COMPLIES) {
       if (d.strength() == Dossier.Strength.GUIDANCE) {
@@ -244,8 +243,8 @@ final class Judgement {
         clauses,
         subject,
         governing,
-        all(),
-        working(governing),
+        all,
+        Governing.working(governing, all, told, d),
         verdict == Verdict.NOT_DETERMINED ? List.copyOf(d.missing()) : List.of(),
         List.copyOf(d.assumptions()),
         List.copyOf(d.remarks()));
@@ -271,43 +270,5 @@ final class Judgement {
     List<Comparison> all = new ArrayList<>(comparisons);
     all.addAll(beside);
     return List.copyOf(all);
-  }
-
-  /**
-   * The failing comparison with the greatest excess, else the unknown one, else the least margin.
-   */
-  private Comparison governing(Verdict verdict) {
-    Comparison governing = null;
-    for (Comparison each : comparisons) {
-      boolean eligible =
-          verdict == Verdict.COMPLIES
-              || each.verdict() == verdict
-              || verdict == Verdict.NOT_DETERMINED && each.verdict() != Verdict.COMPLIES;
-      if (eligible && (governing == null || each.marginPercent() < governing.marginPercent())) {
-        governing = each;
-      }
-    }
-    return governing == null && !comparisons.isEmpty() && verdict != Verdict.NOT_APPLICABLE
-        ? comparisons.get(0)
-        : governing;
-  }
-
-  /** The steps, closed by the comparison itself, so that the last value is the one compared. */
-  private List<Step> working(Comparison governing) {
-    if (!d.working().records()) {
-      return List.of();
-    }
-    List<Figure> roots = new ArrayList<>(told);
-    for (Comparison each : all()) {
-      roots.add(each.compared());
-      roots.add(each.limit());
-    }
-    List<Step> steps = Slice.of(d.working().steps(), roots);
-    if (governing == null) {
-      return steps;
-    }
-    List<Step> closed = new ArrayList<>(steps);
-    closed.add(Step.comparing(governing.compared(), governing.comparator(), governing.limit()));
-    return List.copyOf(closed);
   }
 }

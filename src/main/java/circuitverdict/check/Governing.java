@@ -1,0 +1,59 @@
+package circuitverdict.check;
+
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Slice;
+import circuitverdict.explain.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The comparison that governs a finding, and the working that leads to it. */
+final class Governing {
+  private Governing() {}
+
+  /**
+   * The failing comparison with the greatest excess, else the unknown one, else the least margin.
+   */
+  static Comparison of(List<Comparison> comparisons, Verdict verdict) {
+    Comparison governing = null;
+    for (Comparison each : comparisons) {
+      boolean eligible =
+          verdict == Verdict.COMPLIES
+              || each.verdict() == verdict
+              || verdict == Verdict.NOT_DETERMINED && each.verdict() != Verdict.COMPLIES;
+      if (eligible && (governing == null || each.marginPercent() < governing.marginPercent())) {
+        governing = each;
+      }
+    }
+    return governing == null && !comparisons.isEmpty() && verdict != Verdict.NOT_APPLICABLE
+        ? comparisons.get(0)
+        : governing;
+  }
+
+  /**
+   * The steps, closed by the comparison itself, so that the last value is the one compared.
+   *
+   * @param told figures that the reader is told besides those compared
+   */
+  static List<Step> working(
+      Comparison governing, List<Comparison> comparisons, List<Figure> told, Dossier d) {
+    if (!d.working().records()) {
+      return List.of();
+    }
+    List<Figure> roots = new ArrayList<>(told);
+    for (Comparison each : comparisons) {
+      roots.add(each.actual());
+      roots.add(each.limit());
+    }
+    List<Step> steps = Slice.of(d.working().steps(), roots);
+    if (governing == null) {
+      return steps;
+    }
+    // Where nothing bounds an interval above, its lower end is all that can be compared.
+    boolean bounded = !Double.isInfinite(governing.actual().value());
+    Figure compared = bounded ? governing.actual() : governing.least();
+    List<Step> closed = new ArrayList<>(steps);
+    closed.add(Step.comparing(compared, governing.comparator(), governing.limit()));
+    return List.copyOf(closed);
+  }
+}
