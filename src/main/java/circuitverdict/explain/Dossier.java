@@ -83,12 +83,15 @@ public final class Dossier {
   }
 
   private void adopt(Dossier inner) {
+    if (inner.tellsNothing()) {
+      return;
+    }
     for (int i = 0; i < adopted.size(); i++) {
       if (adopted.get(i) == inner) {
         return;
       }
     }
-    adopted = adopted.isEmpty() ? new ArrayList<>(8) : adopted;
+    adopted = adopted.isEmpty() ? new ArrayList<>(4) : adopted;
     adopted.add(inner);
     missing = withAll(missing, inner.missing);
     assumptions = withAll(assumptions, inner.assumptions);
@@ -97,6 +100,16 @@ public final class Dossier {
     restsOn(inner.strength);
     atBest |= inner.atBest;
     working.adopt(inner.working);
+  }
+
+  private boolean tellsNothing() {
+    return !working.records()
+        && missing.isEmpty()
+        && assumptions.isEmpty()
+        && remarks.isEmpty()
+        && typical.isEmpty()
+        && strength == Strength.RULE
+        && !atBest;
   }
 
   private static <T> List<T> withAll(List<T> list, List<T> items) {
