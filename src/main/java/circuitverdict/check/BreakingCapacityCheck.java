@@ -43,7 +43,8 @@ public final class BreakingCapacityCheck implements Check {
     Figure capacity = BreakingCapacity.of(device, d);
     Figure service = BreakingCapacity.service(device, capacity, d);
     Figure current = GreatestCurrent.ofWay(circuit, live, device.data().poles(), d);
-    if (ContradictedCurrent.byLoops(circuit, live, current, d)) {
+    if (BreakingCapacity.beyondVoltage(circuit, d)
+        || ContradictedCurrent.byLoops(circuit, live, current, d)) {
       return judgement.undetermined().conclude();
     }
     if (!capacity.known() || Comparator.AT_MOST.holds(current.value(), capacity.value())) {

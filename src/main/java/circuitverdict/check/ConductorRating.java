@@ -16,6 +16,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
@@ -24,7 +25,7 @@ import circuitverdict.standard.Constant;
 /**
  * Conductor rating (523, Appendix 4): the tabulated rating against the one required, In/(n·F·Cc),
  * with Cc 0.725 for BS 3036 and 0.9 in the ground; Ib/(n·F) where nothing owes protection against
- * overload (433.3.1); and the least sizes of Table 52.3.
+ * overload (433.3.1); the least sizes of Table 52.3, and that of the neutral (524.2.1).
  */
 public final class ConductorRating implements Check {
   private static final Formula REQUIRED = Formula.of("It,req", Unit.AMPERE, "In/(n·F·Cc)");
@@ -67,6 +68,7 @@ public final class ConductorRating implements Check {
         judgement.compare(cable.place(), required, Comparator.AT_MOST, rating.tabulated());
       }
       leastSize(circuit, cable, judgement, d);
+      neutralSize(cable, live, judgement, d);
     }
     return judgement.conclude();
   }
@@ -148,6 +150,27 @@ public final class ConductorRating implements Check {
                       : Constant.OVERLOAD_FACTORS_BURIED));
     }
     return Figure.derived("Cc", 1, Unit.ONE);
+  }
+
+  /** On one line the neutral carries all that the line does: it is no smaller (524.2.1). */
+  private static void neutralSize(
+      Cable cable, LiveConductors live, Judgement judgement, Dossier d) {
+    Figure neutral =
+        d.given(
+            "Sn",
+            cable.neutralCsaMm2(),
+            Unit.SQUARE_MM,
+            new Pointer(cable.place(), "neutralCsaMm2"));
+    boolean oneLine = live != null && live.lines() == 1;
+    if (!oneLine || !neutral.known() || cable.lineCsaMm2() == null) {
+      return;
+    }
+    Figure line = Wiring.lineCsa(cable, d);
+    if (!Comparator.atMost(line.value(), neutral.value())) {
+      judgement.by(Clause.NEUTRAL_SIZE);
+      judgement.compare(cable.place(), neutral, Comparator.AT_LEAST, line);
+      judgement.certain();
+    }
   }
 
   /** Table 52.3; where the use is not stated the stricter size decides if it is met. */

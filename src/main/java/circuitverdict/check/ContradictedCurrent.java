@@ -7,6 +7,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Shared.Topic;
+import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import java.util.function.BiFunction;
@@ -30,11 +31,16 @@ final class ContradictedCurrent {
    *     kind
    */
   static boolean byLoops(Circuit circuit, LiveConductors live, Figure greatest, Dossier d) {
-    boolean neutral =
-        (live == null || live.neutral())
-            && circuit.supply().lineToNeutralLoopImpedanceOhm() != null;
-    return byEarthLoop(circuit, greatest, d)
-        || neutral && below(circuit, greatest, Topic.SUPPLY_NEUTRAL_CURRENT, LEAST_TO_NEUTRAL, d);
+    if (byEarthLoop(circuit, greatest, d)) {
+      return true;
+    }
+    if (circuit.supply().lineToNeutralLoopImpedanceOhm() == null) {
+      return false;
+    }
+    // Without a neutral in the way such a fault is none of its own, but that of any kind bounds it.
+    boolean own = live == null || live.neutral();
+    Figure bound = own ? greatest : GreatestCurrent.statedOfAnyKind(circuit.supply(), d);
+    return below(circuit, bound, Topic.SUPPLY_NEUTRAL_CURRENT, LEAST_TO_NEUTRAL, d);
   }
 
   /** Whether a stated earth loop lets more flow than the greatest current. */

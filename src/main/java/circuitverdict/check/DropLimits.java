@@ -23,8 +23,17 @@ import circuitverdict.standard.Value;
  * @param mildest the greatest limit possible
  * @param ownershipOpen whether the supply's ownership is not stated
  * @param useOpen whether the use is not stated
+ * @param ownStrictest limit of a final circuit of a private supply by itself for the strictest use;
+ *     null where there is none (Table 4Ab, note)
+ * @param ownMildest the same for the mildest use
  */
-record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boolean useOpen) {
+record DropLimits(
+    Figure strictest,
+    Figure mildest,
+    boolean ownershipOpen,
+    boolean useOpen,
+    Figure ownStrictest,
+    Figure ownMildest) {
   private static final Formula ALLOWED =
       Formula.of("Δu,max", Unit.PERCENT, "Δu,tab + min(a·max(L − L0; 0); a,max)");
 
@@ -39,7 +48,15 @@ record DropLimits(Figure strictest, Figure mildest, boolean ownershipOpen, boole
     String mildUse = use == Load.Use.LIGHTING ? "lighting" : "other";
     Figure strictest = allowed(circuit, strictOwner, strictUse, d);
     Figure mildest = ownershipOpen || useOpen ? allowed(circuit, mildOwner, mildUse, d) : strictest;
-    return new DropLimits(strictest, mildest, ownershipOpen, useOpen);
+    boolean own =
+        ownership == Supply.Ownership.PRIVATE && circuit.kind() != Circuit.Kind.DISTRIBUTION;
+    return new DropLimits(
+        strictest,
+        mildest,
+        ownershipOpen,
+        useOpen,
+        own ? allowed(circuit, "public", strictUse, d) : null,
+        own ? allowed(circuit, "public", mildUse, d) : null);
   }
 
   boolean open() {

@@ -7,6 +7,7 @@ import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.standard.Clause;
 import java.util.EnumSet;
 import java.util.List;
@@ -59,7 +60,7 @@ public final class EarthingArrangement implements Check {
     Boolean measure = circuit.supply().openPenProtection();
     List<String> locations = circuit.premises().locations();
     boolean indoors = locations != null && !locations.contains("outdoors");
-    if (Boolean.TRUE.equals(measure) || indoors) {
+    if (Boolean.TRUE.equals(measure)) {
       return judgement.concludeMet();
     }
     boolean byPlaceAlone = charging == null && circuit.load().kindsKnown();
@@ -71,11 +72,13 @@ public final class EarthingArrangement implements Check {
     } else if (byPlaceAlone) {
       d.missing(At.CONNECTION);
     }
-    if (measure == null && !byPlaceAlone) {
+    if (indoors && Boolean.TRUE.equals(charging)) {
+      d.missing(NoteCode.CHARGING_OUTDOORS_TOO, At.OPEN_PEN);
+    } else if (measure == null && !byPlaceAlone) {
       d.missing(At.OPEN_PEN);
     }
-    boolean broken =
-        Boolean.TRUE.equals(charging) && locations != null && Boolean.FALSE.equals(measure);
+    boolean outdoors = locations != null && !indoors;
+    boolean broken = Boolean.TRUE.equals(charging) && outdoors && Boolean.FALSE.equals(measure);
     return broken ? judgement.concludeBroken() : judgement.undetermined().conclude();
   }
 

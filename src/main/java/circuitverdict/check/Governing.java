@@ -42,18 +42,15 @@ final class Governing {
     }
     List<Figure> roots = new ArrayList<>(told);
     for (Comparison each : comparisons) {
-      roots.add(each.actual());
+      roots.add(each.compared());
       roots.add(each.limit());
     }
     List<Step> steps = Slice.of(d.working().steps(), roots);
     if (governing == null) {
       return steps;
     }
-    // Where nothing bounds an interval above, its lower end is all that can be compared.
-    boolean bounded = !Double.isInfinite(governing.actual().value());
-    Figure compared = bounded ? governing.actual() : governing.least();
     List<Step> closed = new ArrayList<>(steps);
-    closed.add(Step.comparing(compared, governing.comparator(), governing.limit()));
+    closed.add(Step.comparing(governing.compared(), governing.comparator(), governing.limit()));
     return List.copyOf(closed);
   }
 }

@@ -43,6 +43,9 @@ public final class LetThroughEnergy implements Check {
       return judgement.undetermined().conclude();
     }
     LiveConductors live = Wiring.live(circuit, d);
+    if (BreakingCapacity.beyondVoltage(circuit, d)) {
+      return judgement.undetermined().conclude();
+    }
     Figure greatest = credible(circuit, live, d);
     if (live != null) {
       judgement.tell(leastBetweenLive(circuit, live, d), greatest);

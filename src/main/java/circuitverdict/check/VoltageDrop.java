@@ -6,6 +6,7 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.NominalVoltage;
+import circuitverdict.conductor.OneLine;
 import circuitverdict.conductor.TemperatureCorrection;
 import circuitverdict.conductor.VoltageDropOfCable;
 import circuitverdict.conductor.Wiring;
@@ -27,6 +28,7 @@ import circuitverdict.standard.Clause;
 public final class VoltageDrop implements Check {
   private static final Formula TOTAL = Formula.of("Δu", Unit.PERCENT, "Δuo + 100·ΔU/U");
   private static final Formula SUM = Formula.of("ΔU", Unit.VOLT, "ΔUsum + ΔU");
+  private static final Formula OWN = Formula.of("Δuc", Unit.PERCENT, "100·ΔU/U");
   private static final Formula IN_VOLTS = Formula.of("ΔUtotal", Unit.VOLT, "Δuo·U/100 + ΔU");
   private static final Formula LIMIT_IN_VOLTS = Formula.of("ΔU,max", Unit.VOLT, "Δu,max·U/100");
 
@@ -43,13 +45,22 @@ public final class VoltageDrop implements Check {
             .by(Clause.VOLTAGE_DROP_APPENDIX);
     LiveConductors live = Wiring.live(circuit, d);
     Figure current = DesignCurrent.noted(circuit, live, d);
-    Figure voltage = NominalVoltage.ofCircuit(circuit, live, d);
+    boolean oneLine = OneLine.stands(circuit, live, d);
+    LiveConductors path = oneLine ? new LiveConductors(1, true) : live;
+    Figure voltage = NominalVoltage.ofCircuit(circuit, path, d);
     Figure before = before(circuit.supply(), d);
     DropLimits limits = DropLimits.of(circuit, d);
-    Figure drop = drop(circuit, live, current, one(), d);
-    boolean strictHeld = holds(before, drop, voltage, limits.strictest());
-    if (!strictHeld && !holds(before, drop, voltage, limits.mildest())) {
-      drop = corrected(circuit, live, current, voltage, before, limits, drop, judgement, d);
+    Figure drop = drop(circuit, path, current, one(), d);
+    if (!within(before, drop, voltage, limits)) {
+      Figure correction = TemperatureCorrection.of(circuit, live, current, d);
+      drop =
+          corrected(
+              circuit, path, current, correction, voltage, before, limits, drop, judgement, d);
+    }
+    boolean shared = oneLine && !circuit.load().parts().isEmpty();
+    if (shared && drop.known() && !holds(before, drop, voltage, limits.strictest())) {
+      d.missing(NoteCode.SHARE_OF_LINES, At.LOAD_PARTS, drop);
+      return judgement.undetermined().conclude();
     }
     judge(judgement, before, drop, voltage, limits, d);
     return judgement.conclude();
@@ -80,6 +91,7 @@ public final class VoltageDrop implements Check {
         d.remark(NoteCode.STRICTEST_LIMIT);
       }
       compare(judgement, total, before, drop, voltage, limits.strictest(), d);
+      own(judgement, drop, voltage, limits, d);
       return;
     }
     if (Comparator.atMost(total.value(), limits.mildest().value())) {
@@ -88,6 +100,23 @@ public final class VoltageDrop implements Check {
       return;
     }
     compare(judgement, total, before, drop, voltage, limits.mildest(), d);
+  }
+
+  /** Of a private supply each final circuit keeps to the limits of a public one by itself. */
+  private static void own(
+      Judgement judgement, Figure drop, Figure voltage, DropLimits limits, Dossier d) {
+    if (limits.ownStrictest() == null) {
+      return;
+    }
+    Figure own = d.working().step(OWN, drop, voltage);
+    boolean strict = Comparator.atMost(own.value(), limits.ownStrictest().value());
+    if (strict || !Comparator.atMost(own.value(), limits.ownMildest().value())) {
+      Figure limit = strict ? limits.ownStrictest() : limits.ownMildest();
+      judgement.compare("/cable", own, Comparator.AT_MOST, limit);
+      return;
+    }
+    limits.noteMissing(d);
+    judgement.open("/cable", own, Comparator.AT_MOST, limits.ownStrictest());
   }
 
   private static void compare(
@@ -108,25 +137,33 @@ public final class VoltageDrop implements Check {
 
   private static Figure corrected(
       Circuit circuit,
-      LiveConductors live,
+      LiveConductors path,
       Figure current,
+      Figure correction,
       Figure voltage,
       Figure before,
       DropLimits limits,
       Figure drop,
       Judgement judgement,
       Dossier d) {
-    Figure correction = TemperatureCorrection.of(circuit, live, current, d);
     if (!correction.known()) {
       return drop;
     }
     judgement.tell(correction);
-    Figure cooler = drop(circuit, live, current, correction, d);
-    if (holds(before, cooler, voltage, limits.mildest())) {
+    Figure cooler = drop(circuit, path, current, correction, d);
+    if (within(before, cooler, voltage, limits)) {
       d.remark(NoteCode.TEMPERATURE_CORRECTED);
       return cooler;
     }
     return drop;
+  }
+
+  /** Whether the mildest of the limits that are possible hold. */
+  private static boolean within(Figure before, Figure drop, Figure voltage, DropLimits limits) {
+    Figure own = limits.ownMildest();
+    Figure none = Figure.derived("Δuo", 0, Unit.PERCENT);
+    return holds(before, drop, voltage, limits.mildest())
+        && (own == null || holds(none, drop, voltage, own));
   }
 
   private static boolean holds(Figure before, Figure drop, Figure voltage, Figure limit) {

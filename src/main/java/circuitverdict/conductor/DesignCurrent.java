@@ -14,6 +14,7 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /**
  * Design current Ib, A (311, 433.1.1): as stated, from the load's power at its own rated voltage,
@@ -146,9 +147,15 @@ public final class DesignCurrent {
         load.ratedVoltageV() != null
             ? d.given("U", load.ratedVoltageV(), Unit.VOLT, new Pointer(place, "ratedVoltageV"))
             : NominalVoltage.ofCircuit(circuit, live, d);
+    if (beyondCircuit(voltage, place)) {
+      return Figure.unknown("Ib", Unit.AMPERE);
+    }
     Figure efficiency = efficiency(load, place);
     Figure cosine = powerFactor(load, place);
-    Boolean spread = live == null ? null : live.threePhase() ? acrossLines(load) : Boolean.FALSE;
+    Boolean spread =
+        live == null
+            ? null
+            : live.threePhase() ? OneLine.acrossLines(circuit, load, d) : Boolean.FALSE;
     if (spread == null) {
       return Figure.unknown("Ib", Unit.AMPERE);
     }
@@ -168,21 +175,17 @@ public final class DesignCurrent {
   }
 
   /**
-   * Whether a load of a three-phase way draws from all lines. One rated for the voltage of a line
-   * to neutral stands there and draws all of its current from that line. Null where the nominal
-   * voltage that tells them apart is not known.
+   * Whether a load is rated for more than the circuit has, its tolerance included: what it draws
+   * there its power at that voltage does not say.
    */
-  private Boolean acrossLines(Load load) {
-    if (load.ratedVoltageV() == null) {
-      return true;
+  private boolean beyondCircuit(Figure rated, String place) {
+    Figure nominal = NominalVoltage.ofCircuit(circuit, live, d.trial());
+    double most = d.edition().constant(Constant.CMAX).number() * nominal.value();
+    boolean beyond = nominal.known() && rated.known() && !Comparator.atMost(rated.value(), most);
+    if (beyond) {
+      d.missing(NoteCode.VOLTAGE_BEYOND_CIRCUIT, new Pointer(place, "ratedVoltageV"), nominal);
     }
-    double lineToEarth = NominalVoltage.lineToEarth(circuit, d).value();
-    if (Double.isNaN(lineToEarth)) {
-      return null;
-    }
-    double betweenLines = Math.sqrt(3) * lineToEarth;
-    double rated = load.ratedVoltageV();
-    return Math.abs(rated - betweenLines) <= Math.abs(rated - lineToEarth);
+    return beyond;
   }
 
   /** A figure that is needed; where only the least is asked for nothing is called missing. */

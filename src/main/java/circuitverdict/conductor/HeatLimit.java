@@ -19,6 +19,8 @@ import circuitverdict.standard.Value;
 public final class HeatLimit {
   private static final Formula LIMIT = Formula.of("k²S²", Unit.AMPERE_SQUARED_SECOND, "k²·S²");
 
+  private static final String SEPARATE = "separate";
+
   private HeatLimit() {}
 
   /** Of a line conductor. */
@@ -61,7 +63,7 @@ public final class HeatLimit {
     return switch (means) {
       case CORE -> core(cable, "incorporated", d);
       case SEPARATE ->
-          core(cable, ProtectiveConductors.apart(cable) ? "separate" : "incorporated", d);
+          core(cable, ProtectiveConductors.apart(cable) ? SEPARATE : "incorporated", d);
       case ARMOUR -> ofSteel(cable, "armour", ProtectiveConductors.armour(cable, d), d);
       case ARMOUR_AND_CORE -> better(cable, d);
       case STEEL_CONDUIT, STEEL_TRUNKING ->
@@ -108,11 +110,15 @@ public final class HeatLimit {
             size);
   }
 
-  /** Factor k of the protective conductor; null where the tables have none. */
+  /**
+   * Factor k of the protective conductor; null where the tables have none. The insulation stated is
+   * the cable's: that of a separate conductor may be another, so the one that stands least counts.
+   */
   static Value k(Cable cable, String arrangement, Cable.Metal metal, Figure size, Dossier d) {
+    String insulation = arrangement.equals(SEPARATE) ? RatingTables.COOL : cable.insulation();
     return d.edition()
         .table("k-protective")
-        .at("k", arrangement, metal.word(), cable.insulation(), size.value());
+        .at("k", arrangement, metal.word(), insulation, size.value());
   }
 
   private static Figure unknown() {

@@ -13,7 +13,7 @@ import circuitverdict.standard.Value;
 
 /** Tabulated rating It, A (Appendix 4, Tables 4D1A to 4E4A). */
 final class RatingTables {
-  private static final String COOL = "thermoplastic-70";
+  static final String COOL = "thermoplastic-70";
   private static final String HOT = "thermosetting-90";
 
   private RatingTables() {}

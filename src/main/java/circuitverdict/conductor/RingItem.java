@@ -2,6 +2,7 @@ package circuitverdict.conductor;
 
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Load;
+import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
@@ -61,6 +62,9 @@ final class RingItem {
     }
     if (load.kind() == Load.Kind.SOCKET_OUTLETS) {
       // Outlets are many, and take what is plugged in up to their own rating.
+      if (load.ratedCurrentA() == null && !d.allows(Allowance.TABLE_DEFAULTS)) {
+        wanted.add(new Pointer(place, "ratedCurrentA"));
+      }
       return;
     }
     if (load.designCurrentA() == null && load.ratedPowerW() == null) {

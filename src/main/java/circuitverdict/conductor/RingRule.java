@@ -113,7 +113,19 @@ final class RingRule {
             : Constant.RING_CIRCUIT_LEAST_CSA;
     return (thirty || thirtyTwo)
         && named(circuit, d)
-        && ring.lineCsaMm2() >= d.edition().constant(size).number();
+        && wide(circuit, d.edition().constant(size).number());
+  }
+
+  /** Line and neutral of the ring and of its spurs have the least size that the clause names. */
+  private static boolean wide(Circuit circuit, double least) {
+    for (Cable cable : Wiring.cables(circuit)) {
+      boolean line = cable.lineCsaMm2() != null && cable.lineCsaMm2() >= least;
+      boolean neutral = cable.neutralCsaMm2() == null || cable.neutralCsaMm2() >= least;
+      if (!line || !neutral) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean named(Circuit circuit, Dossier d) {

@@ -27,6 +27,8 @@ public final class VoltageDropOfCable {
       Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "√(r² + x²)");
   private static final Formula TWO_WAY =
       Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "2·r1·Cθ");
+  private static final Formula TO_NEUTRAL =
+      Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "(r1 + rn)·Cθ");
   private static final Formula THREE_WAY =
       Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "√3·r1·Cθ");
   private static final Formula TWO_WAY_X = Formula.of("x", Unit.MILLIVOLT_PER_AMPERE_METRE, "2·x1");
@@ -114,12 +116,12 @@ public final class VoltageDropOfCable {
   /** From a stated resistance; the reactance must be stated above 16 mm², where it matters. */
   private static Figure stated(Cable cable, LiveConductors live, Figure cosine, Dossier d) {
     boolean three = live.threePhase();
+    Figure line = Resistance.line(cable, d);
+    Figure factor = Temperature.factor(cable, d);
     Figure resistance =
-        d.working()
-            .step(
-                three ? THREE_WAY : TWO_WAY,
-                Resistance.line(cable, d),
-                Temperature.factor(cable, d));
+        live.lines() == 1
+            ? d.working().step(TO_NEUTRAL, line, Resistance.neutral(cable, d), factor)
+            : d.working().step(three ? THREE_WAY : TWO_WAY, line, factor);
     boolean small =
         cable.lineCsaMm2() != null
             && cable.lineCsaMm2()

@@ -81,7 +81,7 @@ public final class Wiring {
 
   /**
    * Cross-section by which a cable is rated, mm²: on one phase the neutral carries what the line
-   * does, so the smaller of the two counts; a smaller neutral of three phases is not judged.
+   * does, so the smaller of the two counts; a smaller neutral of several lines is not judged.
    */
   public static Figure ratedCsa(Cable cable, LiveConductors live, Dossier d) {
     Figure line = lineCsa(cable, d);
@@ -93,7 +93,7 @@ public final class Wiring {
       return line;
     }
     boolean smaller = !Comparator.atMost(line.value(), neutral.value());
-    if (live.threePhase() && neutral.known() && smaller) {
+    if (live.lines() > 1 && neutral.known() && smaller) {
       d.missing(NoteCode.REDUCED_NEUTRAL, new Pointer(cable.place(), "neutralCsaMm2"));
       return Figure.unknown("S", Unit.SQUARE_MM);
     }

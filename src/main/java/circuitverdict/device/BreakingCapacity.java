@@ -1,10 +1,12 @@
 package circuitverdict.device;
 
+import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.explain.Allowance;
+import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
@@ -12,6 +14,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.Value;
@@ -29,21 +32,22 @@ public final class BreakingCapacity {
   private BreakingCapacity() {}
 
   /**
-   * Icn or Icu, A; for fuses the standard's own where the stage allows, else missing. Of a standard
-   * that knows one breaking capacity no more than that counts: it is tested for nothing more, and a
-   * fuse that is would need another standard to say so.
+   * Icn or Icu, A; for fuses the standard's own where the stage allows, else missing. No more
+   * counts than the standard knows: it tests for nothing more, and what is tested so would need
+   * another standard to say so.
    */
   public static Figure of(ProtectiveDevice device, Dossier d) {
     String symbol = symbol(device);
     Pointer at = new Pointer(device.data().place(), "breakingCapacityA");
     Double stated = device.data().breakingCapacityA();
-    if (device instanceof Fuse && stated != null) {
-      Value most = fuses("greatest", device, d);
+    if (stated != null) {
+      Value most = greatest(device, d);
       if (most != null && !Comparator.atMost(stated, most.number())) {
         d.remark(NoteCode.STANDARD_CAPACITY_COUNTS, Figure.of(symbol, most));
         return Figure.of(symbol, most);
       }
-    } else if (device instanceof Fuse) {
+    }
+    if (stated == null && device instanceof Fuse) {
       Value own = fuses("value", device, d);
       if (own != null) {
         return d.orAssume(
@@ -51,6 +55,30 @@ public final class BreakingCapacity {
       }
     }
     return d.need(symbol, stated, Unit.AMPERE, at);
+  }
+
+  /** The most that the device's standard knows; null where it sets no end. */
+  private static Value greatest(ProtectiveDevice device, Dossier d) {
+    if (device instanceof Fuse) {
+      return fuses("greatest", device, d);
+    }
+    return device instanceof Breaker
+        ? d.edition().constant(Constant.BREAKER_TESTS_GREATEST_CAPACITY)
+        : null;
+  }
+
+  /**
+   * Whether the nominal voltage lies beyond what breakers and household fuses are declared for (IEC
+   * 60898-1 clause 1): then nothing stated of the device says what it breaks.
+   */
+  public static boolean beyondVoltage(Circuit circuit, Dossier d) {
+    Double lineToEarth = circuit.supply().lineToEarthVoltageV();
+    double greatest = d.edition().constant(Constant.BREAKER_TESTS_GREATEST_VOLTAGE).number();
+    boolean beyond = lineToEarth != null && Math.sqrt(3) * lineToEarth > greatest;
+    if (beyond) {
+      d.missing(NoteCode.NOT_IN_TABLES, At.VOLTAGE);
+    }
+    return beyond;
   }
 
   /** Whether this capacity is the device's own as stated, not what a standard stands in with. */
@@ -75,7 +103,7 @@ public final class BreakingCapacity {
   /** The device's own breaking capacity, A; unknown, and not called missing, where not stated. */
   public static Figure stated(ProtectiveDevice device, Dossier d) {
     Double stated = device.data().breakingCapacityA();
-    if (device instanceof Fuse && (stated != null || d.allows(Allowance.TABLE_DEFAULTS))) {
+    if (stated != null || device instanceof Fuse && d.allows(Allowance.TABLE_DEFAULTS)) {
       return of(device, d);
     }
     return d.given(

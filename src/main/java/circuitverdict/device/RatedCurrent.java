@@ -2,12 +2,15 @@ package circuitverdict.device;
 
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.explain.Allowance;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Constant;
 
 /** The rated current In of a device, or for an adjustable one its setting Ir (433.1.1). */
 public final class RatedCurrent {
@@ -27,6 +30,10 @@ public final class RatedCurrent {
       d.missing(new Pointer(place, "standard"));
       return Figure.unknown("In", Unit.AMPERE);
     }
+    if (device instanceof Breaker && beyond(rated, d)) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(place, "ratedCurrentA"));
+      return Figure.unknown("In", Unit.AMPERE);
+    }
     if (!(device instanceof AdjustableBreaker breaker)) {
       return rated;
     }
@@ -40,5 +47,11 @@ public final class RatedCurrent {
     }
     d.assume(NoteCode.ASSUMED_SETTING, at, rated);
     return rated;
+  }
+
+  /** Whether it lies outside the standard of circuit-breakers for household use (clause 1). */
+  private static boolean beyond(Figure rated, Dossier d) {
+    double greatest = d.edition().constant(Constant.BREAKER_TESTS_GREATEST_RATED_CURRENT).number();
+    return rated.known() && !Comparator.atMost(rated.value(), greatest);
   }
 }

@@ -41,6 +41,7 @@ public final class At {
       new Pointer("/upstreamDevice", "breakingCapacityA");
   public static final Pointer RESIDUAL_DEVICE = new Pointer("", "residualDevice");
 
+  public static final Pointer LOAD_PARTS = new Pointer(LOAD, "parts");
   public static final Pointer LOAD_KIND = new Pointer(LOAD, "kind");
   public static final Pointer LOAD_USE = new Pointer(LOAD, "use");
   public static final Pointer CONNECTION = new Pointer(LOAD, "connection");

@@ -29,9 +29,18 @@ public enum NoteCode {
   BELOW_PHYSICS(
       "No conductor of its metal and size has less than the value shown: what is stated, its unit or"
           + " the size is wrong."),
+  VOLTAGE_BEYOND_CIRCUIT(
+      "The load is rated for a higher voltage than the circuit has: what it draws here does not"
+          + " follow from its power."),
+  SHARE_OF_LINES(
+      "How the parts share the lines is not stated: taken as all on one line the drop exceeds its"
+          + " limit."),
+  CHARGING_OUTDOORS_TOO(
+      "A charging point that may be used for a vehicle outdoors counts as one outdoors: a permitted"
+          + " measure against a broken PEN conductor settles it."),
   REDUCED_NEUTRAL(
-      "A neutral smaller than the line conductors is not judged in a three-phase circuit: its own"
-          + " protection decides (431.2)."),
+      "A neutral smaller than the line conductors is not judged in a circuit of several lines: its"
+          + " own protection decides (431.2)."),
   // assumptions
   ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
   ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
@@ -82,7 +91,8 @@ public enum NoteCode {
       "Above the service capacity Ics: after a fault of this size the device may have to be"
           + " replaced."),
   STANDARD_CAPACITY_COUNTS(
-      "The standard of this fuse has one breaking capacity: what is stated above it is not counted."),
+      "The standard of this device knows no greater breaking capacity: what is stated above it is"
+          + " not counted."),
   CONDITIONAL_RATING(
       "Held by the conditional rating of the assembly behind its fuse, with the assembly maker's own"
           + " devices."),

@@ -201,6 +201,13 @@ public final class GreatestCurrent {
     return current;
   }
 
+  /** The greatest of any kind as it is stated; unknown, and not called missing, where it is not. */
+  public static Figure statedOfAnyKind(Supply supply, Dossier d) {
+    return supply.maximumFaultCurrentA() == null
+        ? Figure.unknown("If,max", Unit.AMPERE)
+        : ofAnyKind(supply, d);
+  }
+
   private static Figure ofAnyKind(Supply supply, Dossier d) {
     return d.once(Topic.GREATEST_OF_ANY_KIND, supply, inner -> findOfAnyKind(supply, inner));
   }

@@ -20,6 +20,7 @@ public enum Clause {
   LET_THROUGH("let-through"),
   MEASURED_READINGS("measured-readings"),
   MOTOR("motor"),
+  NEUTRAL_SIZE("neutral-size"),
   OVERLOAD("overload"),
   OVERLOAD_BURIED("overload-buried"),
   OVERLOAD_DEEMED("overload-deemed"),

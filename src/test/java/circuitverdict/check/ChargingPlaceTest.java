@@ -52,7 +52,8 @@ class ChargingPlaceTest {
     fails(there.finding(CHECK));
     complies(there.with("/supply/openPenProtection", true).finding(CHECK));
     open(there.without("/supply/openPenProtection").finding(CHECK), "/supply/openPenProtection");
-    complies(load.withJson("/premises/locations", "[\"vehicle-charging\"]").finding(CHECK));
+    Scenario indoors = load.withJson("/premises/locations", "[\"vehicle-charging\"]");
+    open(indoors.finding(CHECK), "/supply/openPenProtection");
     for (String elsewhere : new String[] {"[]", "[\"outdoors\"]"}) {
       Scenario placed = load.withJson("/premises/locations", elsewhere);
       assertEquals(Verdict.NOT_APPLICABLE, placed.verdict(CHECK));

@@ -174,6 +174,7 @@ class CombinedDeviceTest {
     Scenario ring =
         lamps(5000)
             .with("/cable/arrangement", "ring")
+            .with("/load/ratedCurrentA", 13)
             .with("/cable/lineCsaMm2", 2.5)
             .with("/cable/protectiveCsaMm2", 1.5)
             .with("/device/ratedCurrentA", 32)

@@ -251,6 +251,7 @@ class ConductorRatingTest {
     Scenario ring =
         behind("BS 88-2", null, 32)
             .with("/cable/arrangement", "ring")
+            .with("/load/ratedCurrentA", 13)
             .with("/cable/lineCsaMm2", 2.5)
             .with("/load/kind", "socket-outlets")
             .without("/load/designCurrentA");

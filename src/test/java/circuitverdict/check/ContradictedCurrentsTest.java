@@ -54,6 +54,19 @@ class ContradictedCurrentsTest {
     assertEquals(contradicted, remarks(anyKind).contains(NoteCode.CURRENTS_CONTRADICT));
   }
 
+  /** Nor is that of any kind less than what a neutral loop at the same point lets flow. */
+  @ParameterizedTest
+  @CsvSource({"840, true", "841, false"})
+  void greatestOfAnyKindIsNoLessThanTheLeastToNeutral(double current, boolean contradicted) {
+    Finding found =
+        at(current)
+            .with("/supply/phases", 3)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\"]")
+            .finding(CHECK);
+    assertEquals(contradicted, remarks(found).contains(NoteCode.CURRENTS_CONTRADICT));
+    assertEquals(contradicted, found.verdict() == Verdict.NOT_DETERMINED);
+  }
+
   /** Nor does the energy rest on such a current, though less flows at the far end. */
   @ParameterizedTest
   @CsvSource({

@@ -42,7 +42,7 @@ class DeclaredCombinationTest {
   @ParameterizedTest
   @CsvSource({"7999, false", "8000, true", "20000, true"})
   void deviceUpstreamBreaksTheCurrentItself(double capacity, boolean holds) {
-    for (String standard : List.of("BS 88-3", "BS 3036", "IEC 60898-1", "IEC 60947-2")) {
+    for (String standard : List.of("BS 88-3", "IEC 60898-1", "IEC 60947-2")) {
       Finding found =
           backed(8000)
               .with("/upstreamDevice/standard", standard)

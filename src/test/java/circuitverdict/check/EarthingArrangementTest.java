@@ -5,10 +5,12 @@ import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.wanted;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.explain.NoteCode;
 import circuitverdict.support.Scenario;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,15 +22,19 @@ class EarthingArrangementTest {
   private static final CheckName CHECK = CheckName.EARTHING_ARRANGEMENT;
   private static final String PLACE = "[\"vehicle-charging\", \"outdoors\"]";
 
-  /** 722.411.4.1: outdoors only with a stated measure; indoors without one. */
+  /**
+   * 722.411.4.1: outdoors only with a stated measure; so too indoors, as a vehicle outdoors might
+   * be charged from there, which nothing says.
+   */
   @ParameterizedTest
   @CsvSource({
     "'[\"outdoors\"]', true, complies",
     "'[\"outdoors\"]', false, fails",
     "'[\"outdoors\"]', , open",
-    "'[]', , complies",
-    "'[]', false, complies",
-    "'[\"vehicle-charging\"]', false, complies",
+    "'[]', , indoors",
+    "'[]', false, indoors",
+    "'[]', true, complies",
+    "'[\"vehicle-charging\"]', false, indoors",
     "'[\"vehicle-charging\", \"outdoors\"]', false, fails",
     ", true, complies",
     ", false, open",
@@ -40,6 +46,10 @@ class EarthingArrangementTest {
     switch (verdict) {
       case "complies" -> complies(found);
       case "fails" -> fails(found);
+      case "indoors" -> {
+        open(found, "/supply/openPenProtection");
+        assertEquals(List.of(NoteCode.CHARGING_OUTDOORS_TOO), wanted(found));
+      }
       default -> {
         open(found);
         assertEquals(locations == null, missing(found).contains("/premises/locations"));
@@ -130,10 +140,13 @@ class EarthingArrangementTest {
     open(load.with("/supply/openPenProtection", false).finding(CHECK), "/load/kind");
   }
 
-  /** `locations: []` says that there are none: then even a charging point is indoors. */
+  /** A load of unknown kind may be a charging point, wherever it is: the measure settles it. */
   @Test
-  void unknownLoadIndoorsMeetsTheStrictestDemand() {
-    complies(Scenario.oven().without("/load/kind").finding(CHECK));
+  void unknownLoadMeetsTheStrictestDemand() {
+    open(
+        Scenario.oven().without("/load/kind").finding(CHECK),
+        "/load/kind",
+        "/supply/openPenProtection");
     complies(
         Scenario.oven()
             .without("/load/kind")

@@ -241,6 +241,7 @@ class OverloadProtectionTest {
     Scenario ring =
         bs88(null, 32)
             .with("/cable/arrangement", "ring")
+            .with("/load/ratedCurrentA", 13)
             .with("/cable/lineCsaMm2", 2.5)
             .with("/load/kind", "socket-outlets")
             .without("/load/designCurrentA");

@@ -209,6 +209,7 @@ class RingCircuitTest {
   static Scenario ring() {
     return Scenario.oven()
         .with("/cable/arrangement", "ring")
+        .with("/load/ratedCurrentA", 13)
         .with("/cable/lineCsaMm2", 2.5)
         .with("/cable/protectiveCsaMm2", 1.5)
         .with("/cable/lengthM", 60)

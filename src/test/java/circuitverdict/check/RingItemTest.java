@@ -135,6 +135,7 @@ class RingItemTest {
 
   private static Scenario ringOf(String part) {
     return RingLoadTest.feeding("mixed", null)
-        .withJson("/load/parts", "[{\"kind\": \"socket-outlets\"}, " + part + "]");
+        .withJson(
+            "/load/parts", "[{\"kind\": \"socket-outlets\", \"ratedCurrentA\": 13}, " + part + "]");
   }
 }

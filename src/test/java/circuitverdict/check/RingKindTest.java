@@ -75,7 +75,7 @@ class RingKindTest {
     open(mixed.finding(CheckName.OVERLOAD_PROTECTION), "/load/parts");
     complies(
         mixed
-            .withJson("/load/parts", "[{\"kind\": \"socket-outlets\"}]")
+            .withJson("/load/parts", "[{\"kind\": \"socket-outlets\", \"ratedCurrentA\": 13}]")
             .finding(CheckName.OVERLOAD_PROTECTION));
   }
 

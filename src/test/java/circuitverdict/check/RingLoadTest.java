@@ -71,7 +71,9 @@ class RingLoadTest {
   /** Of a mixed load every part; one that is only fixed is no such accessory. */
   @ParameterizedTest
   @CsvSource({
-    "'{\"kind\": \"socket-outlets\"}', complies",
+    "'{\"kind\": \"socket-outlets\", \"ratedCurrentA\": 13}', complies",
+    "'{\"kind\": \"socket-outlets\"}', /load/parts/1/ratedCurrentA",
+    "'{\"kind\": \"socket-outlets\", \"ratedCurrentA\": 16}', fails",
     "'{\"kind\": \"led\", \"connection\": \"socket-outlet\", \"designCurrentA\": 2}', complies",
     "'{\"kind\": \"resistive\", \"connection\": \"fixed\"}', /load/parts/1/connection",
     "'{\"kind\": \"resistive\"}', /load/parts/1/connection",
@@ -81,7 +83,9 @@ class RingLoadTest {
   void everyPartIsAnOutlet(String part, String answer) {
     Finding found =
         feeding("mixed", null)
-            .withJson("/load/parts", "[{\"kind\": \"socket-outlets\"}, " + part + "]")
+            .withJson(
+                "/load/parts",
+                "[{\"kind\": \"socket-outlets\", \"ratedCurrentA\": 13}, " + part + "]")
             .finding(CHECK);
     switch (answer) {
       case "complies" -> complies(found);

@@ -42,7 +42,11 @@ class VoltageDropTest {
     "private, other, 8"
   })
   void limitFollowsOwnershipAndUse(String ownership, String use, double percent) {
-    Scenario circuit = uncorrected().with("/supply/ownership", ownership).with("/load/use", use);
+    Scenario circuit =
+        uncorrected()
+            .with("/supply/ownership", ownership)
+            .with("/load/use", use)
+            .with("/circuitKind", "distribution");
     double longest = percent * 2.3 / (7.3 * 25 / 1000);
     // Up to 100 m no allowance is added; 8 % is reached at 100.8 m, so it is taken at 50 A·m less.
     Scenario at = percent == 8 ? circuit.with("/load/designCurrentA", 28) : circuit;

@@ -134,6 +134,9 @@ enum Worsening {
       if (construction != null && !stated) {
         List<Double> falling = new ArrayList<>(Cables.sizes(construction));
         Collections.reverse(falling);
+        // A line made as small as its neutral puts the neutral right.
+        Double neutral = Bodies.number(steps.body, cable + "/neutralCsaMm2");
+        falling.removeIf(size -> neutral != null && size > neutral);
         steps.listed(cable + "/lineCsaMm2", falling);
       }
     }

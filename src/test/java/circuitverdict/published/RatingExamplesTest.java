@@ -143,6 +143,7 @@ class RatingExamplesTest {
     return breaker("B", rated)
         .withJson("/load", "{\"kind\":\"socket-outlets\",\"use\":\"other\"}")
         .with("/cable/arrangement", "ring")
+        .with("/load/ratedCurrentA", 13)
         .with("/cable/lineCsaMm2", 2.5)
         .with("/cable/protectiveCsaMm2", 1.5)
         .with("/cable/installation/referenceMethod", method);

@@ -33,6 +33,20 @@ final class ContradictoryRequests {
           kind("twoPhase"),
           kind("lineToNeutral"),
           kind("lineToEarth"),
+          // IEC 60909-0: Ik2 = √3/2·Ik3; Ik1 = 3·Ik3/(2 + Z0/Z1)
+          ofThree("twoPhase", 2400),
+          ofThree("lineToNeutral", 4800),
+          ofThree("lineToEarth", 4800),
+          new Contradiction(
+              "a part that draws nothing",
+              "{\"load\": {\"kind\": \"mixed\", \"parts\": [{\"designCurrentA\": 5},"
+                  + " {\"designCurrentA\": 5, \"diversityFactor\": 0}]}}",
+              "/load/parts/1/diversityFactor"),
+          new Contradiction(
+              "outlets among the parts that cannot overload",
+              "{\"load\": {\"kind\": \"mixed\", \"canOverload\": false,"
+                  + " \"parts\": [{\"kind\": \"socket-outlets\", \"designCurrentA\": 5}]}}",
+              "/load/canOverload"),
           // engineering.md 0, 5: public supplies in the UK are 230 V
           new Contradiction(
               "a public supply at 240 V",
@@ -149,6 +163,18 @@ final class ContradictoryRequests {
     return new Contradiction(
         kind + " current above the greatest of any kind",
         "{\"supply\": {\"faultCurrents\": {\"" + kind + "\": {\"maximumA\": 1551}}}}",
+        "/supply/faultCurrents/" + kind + "/maximumA");
+  }
+
+  private static Contradiction ofThree(String kind, int ampere) {
+    return new Contradiction(
+        kind + " beside three lines",
+        "{\"supply\": {\"phases\": 3, \"maximumFaultCurrentA\": 9000, \"faultCurrents\":"
+            + " {\"threePhase\": {\"maximumA\": 3000}, \""
+            + kind
+            + "\": {\"maximumA\": "
+            + ampere
+            + "}}}}",
         "/supply/faultCurrents/" + kind + "/maximumA");
   }
 

@@ -36,7 +36,7 @@ class MemberUseTest {
 
   private static final String FAULTS =
       "'maximumFaultCurrentA': 1500, 'faultCurrents': {'threePhase': {'maximumA': 1500},"
-          + " 'twoPhase': {'maximumA': 1200}, 'lineToNeutral': {'maximumA': 1000},"
+          + " 'twoPhase': {'maximumA': 1300}, 'lineToNeutral': {'maximumA': 1000},"
           + " 'lineToEarth': {'maximumA': 900}}";
   private static final String IN_GROUND =
       "'installation': {'referenceMethod': 'D1', 'soilThermalResistivityKMPerW': 2.5,"
@@ -84,7 +84,7 @@ class MemberUseTest {
           "{'stage': 'design', 'supply': {'maximumFaultCurrentA': null, 'faultCurrents':"
               + " {'lineToNeutral': {'maximumA': 1550}}}, 'device': {'poles': 2}}",
           "{'supply': {'phases': 3, 'maximumFaultCurrentA': 10000, 'faultCurrents': {"
-              + "'threePhase': {'maximumA': 1500}, 'twoPhase': {'maximumA': 1200},"
+              + "'threePhase': {'maximumA': 1500}, 'twoPhase': {'maximumA': 1300},"
               + " 'lineToEarth': {'maximumA': 900}}}, 'liveConductors': ['L1', 'L2', 'L3']}",
           "{'supply': {'phases': 3, 'maximumFaultCurrentA': 3000}, 'load': {'kind': 'led',"
               + " 'thirdHarmonicPercent': 10}, 'liveConductors': ['L1', 'L2', 'L3', 'N']}",

@@ -20,6 +20,9 @@ public final class Contradictions {
   /** Nominal voltage of public supplies, V: a fact of the contract, checked before any edition. */
   private static final double PUBLIC_VOLTAGE_V = 230;
 
+  /** What rounding and readings may put between figures that belong together. */
+  private static final double READING = 0.05;
+
   /** The one kind of residual function that has a set delay. */
   private static final String ADJUSTABLE = "adjustable";
 
@@ -106,10 +109,7 @@ public final class Contradictions {
     found.supply();
     found.live();
     found.outlets();
-    JsonNode diversity = body.path("load").path("diversityFactor");
-    if (diversity.isNumber() && diversity.doubleValue() == 0) {
-      found.add("/load/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
-    }
+    found.diversity(body.path("load"), "/load");
     found.cable(body.path("cable"), "/cable");
     JsonNode further = body.path("furtherCables");
     for (int i = 0; i < further.size(); i++) {
@@ -141,6 +141,7 @@ public final class Contradictions {
     if ("TT".equals(supply.path("earthing").textValue())) {
       held(IN_TT_SUPPLY, supply, "/supply");
     }
+    kinds(supply.path("faultCurrents"));
     boolean origin = "origin".equals(supply.path("point").textValue());
     if (origin && supply.path("voltageDropPercent").doubleValue() > 0) {
       add("/supply/voltageDropPercent", "Voltage drop is counted from the origin: there it is 0.");
@@ -162,11 +163,37 @@ public final class Contradictions {
     }
   }
 
+  /**
+   * What symmetrical components allow (IEC 60909-0), a twentieth left to rounding and readings: Ik2
+   * is √3/2·Ik3, and no fault of one line exceeds 3/2·Ik3.
+   */
+  private void kinds(JsonNode kinds) {
+    JsonNode three = kinds.path("threePhase").path("maximumA");
+    JsonNode two = kinds.path("twoPhase").path("maximumA");
+    if (!three.isNumber()) {
+      return;
+    }
+    double ofTwo = Math.sqrt(3) / 2 * three.doubleValue();
+    if (two.isNumber() && two.doubleValue() < ofTwo * (1 - READING)) {
+      add(
+          "/supply/faultCurrents/twoPhase/maximumA",
+          "A fault between two lines has √3/2 of the current of one of three.");
+    }
+    for (String kind : new String[] {"lineToNeutral", "lineToEarth"}) {
+      JsonNode one = kinds.path(kind).path("maximumA");
+      if (one.isNumber() && one.doubleValue() > 1.5 * three.doubleValue() * (1 + READING)) {
+        add(
+            "/supply/faultCurrents/" + kind + "/maximumA",
+            "A fault of one line has no more than 3/2 of the current of one of three.");
+      }
+    }
+  }
+
   /** Part 2: what feeds current-using equipment or socket-outlets directly is a final circuit. */
   private void outlets() {
     JsonNode load = body.path("load");
-    boolean kind = "socket-outlets".equals(load.path("kind").textValue());
-    boolean sockets = kind || "socket-outlet".equals(load.path("connection").textValue());
+    boolean kind = outlets(load);
+    boolean sockets = kind || connectsOutlets(load);
     if (sockets && "distribution".equals(body.path("circuitKind").textValue())) {
       add("/circuitKind", "A circuit of socket-outlets is a final circuit.");
     }
@@ -174,6 +201,33 @@ public final class Contradictions {
     if (kind && may.isBoolean() && !may.booleanValue()) {
       add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
     }
+  }
+
+  private void diversity(JsonNode load, String pointer) {
+    JsonNode diversity = load.path("diversityFactor");
+    if (diversity.isNumber() && diversity.doubleValue() == 0) {
+      add(pointer + "/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
+    }
+    JsonNode parts = load.path("parts");
+    for (int i = 0; i < parts.size(); i++) {
+      diversity(parts.get(i), pointer + "/parts/" + i);
+    }
+  }
+
+  private static boolean outlets(JsonNode load) {
+    boolean any = "socket-outlets".equals(load.path("kind").textValue());
+    for (JsonNode part : load.path("parts")) {
+      any |= outlets(part);
+    }
+    return any;
+  }
+
+  private static boolean connectsOutlets(JsonNode load) {
+    boolean any = "socket-outlet".equals(load.path("connection").textValue());
+    for (JsonNode part : load.path("parts")) {
+      any |= connectsOutlets(part);
+    }
+    return any;
   }
 
   private void live() {

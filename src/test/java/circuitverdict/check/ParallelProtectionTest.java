@@ -1,0 +1,70 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.open;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import circuitverdict.conductor.HeatLimit;
+import circuitverdict.support.Facts;
+import circuitverdict.support.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One protective conductor beside several cables, and one laid apart from its cable. */
+class ParallelProtectionTest {
+  private static final CheckName CHECK = CheckName.PROTECTIVE_CONDUCTOR;
+
+  /**
+   * Table 54.7 beside four of 95 mm²: 380 mm² of line ask for 190 mm², not for 47.5; of two of 16
+   * mm², 32 in all, for 16; a core in each cable is its own.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "4, 95, separate, 190, true",
+    "4, 95, separate, 189, false",
+    "1, 95, separate, 47.5, true",
+    "1, 95, separate, 47, false",
+    "2, 16, separate, 16, true",
+    "2, 16, separate, 15, false",
+    "4, 95, core, 47.5, true"
+  })
+  void tableCountsAllLinesBesideOneConductor(
+      int cables, double line, String means, double protective, boolean holds) {
+    Scenario parallel =
+        laid(means)
+            .with("/cable/parallelCables", cables)
+            .with("/cable/lineCsaMm2", line)
+            .with("/cable/neutralCsaMm2", line)
+            .with("/cable/protectiveCsaMm2", protective);
+    Finding found = parallel.finding(CHECK);
+    if (holds) {
+      limit(protective, Facts.complies(found));
+    } else {
+      open(found, "/device/letThrough");
+    }
+  }
+
+  /** Its own insulation is not stated: k = 143 (Table 54.2, 70 °C), whatever the cable's is. */
+  @Test
+  void conductorApartIsTakenWithTheLeastInsulation() {
+    Scenario apart =
+        laid("separate")
+            .with("/cable/insulation", "thermosetting-90")
+            .with("/cable/protectiveCsaMm2", 6);
+    assertEquals(
+        143.0 * 143 * 36,
+        HeatLimit.protective(apart.circuit().cable(), Facts.dossier(apart)).value(),
+        1e-6);
+  }
+
+  private static Scenario laid(String means) {
+    return Scenario.oven()
+        .with("/supply/basis", "declared")
+        .without("/supply/faultCurrents")
+        .with("/supply/maximumFaultCurrentA", 9000)
+        .with("/cable/construction", "multicore")
+        .with("/cable/protectiveMeans", means)
+        .with("/cable/protectiveConductor", "copper");
+  }
+}
