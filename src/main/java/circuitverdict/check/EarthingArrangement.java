@@ -15,7 +15,8 @@ import java.util.Set;
 
 /**
  * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor
- * charging point only with a permitted measure against a broken PEN conductor; TT needs a residual
+ * charging point only with a permitted measure against a broken PEN conductor; a construction site
+ * (704.411.3.1, from memory) only under conditions that no request states; TT needs a residual
  * device.
  */
 public final class EarthingArrangement implements Check {
@@ -41,6 +42,14 @@ public final class EarthingArrangement implements Check {
     Boolean charging = charging(circuit);
     if (earthing == null) {
       d.missing(At.EARTHING);
+      return judgement.undetermined().conclude();
+    }
+    List<String> locations = circuit.premises().locations();
+    if (earthing == Supply.Earthing.TN_C_S
+        && locations != null
+        && locations.contains("construction-site")) {
+      judgement.by(Clause.CONSTRUCTION_EARTHING);
+      d.missing(NoteCode.CONSTRUCTION_EARTHING, At.EARTHING);
       return judgement.undetermined().conclude();
     }
     if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {

@@ -38,6 +38,9 @@ public enum NoteCode {
   CHARGING_OUTDOORS_TOO(
       "A charging point that may be used for a vehicle outdoors counts as one outdoors: a permitted"
           + " measure against a broken PEN conductor settles it."),
+  CONSTRUCTION_EARTHING(
+      "Protective multiple earthing serves a construction site only where all extraneous-conductive"
+          + "-parts are reliably bonded, which no request states: another earthing settles it."),
   REDUCED_NEUTRAL(
       "A neutral smaller than the line conductors is not judged in a circuit of several lines: its"
           + " own protection decides (431.2)."),

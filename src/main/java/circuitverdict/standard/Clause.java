@@ -10,6 +10,7 @@ public enum Clause {
   CHARGING_EARTHING("charging-earthing"),
   COMBINED_DEVICE("combined-device"),
   CONDITIONAL_RATING("conditional-rating"),
+  CONSTRUCTION_EARTHING("construction-earthing"),
   DISCONNECTION_TIMES("disconnection-times"),
   DISCONNECTION_TT("disconnection-tt"),
   DISCONNECTION_TT_OVERCURRENT("disconnection-tt-overcurrent"),

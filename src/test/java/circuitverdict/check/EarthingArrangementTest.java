@@ -59,6 +59,22 @@ class EarthingArrangementTest {
     }
   }
 
+  /**
+   * 704.411.3.1 (from memory): only where all is bonded, of which nothing is said; else TN-S, TT.
+   */
+  @ParameterizedTest
+  @CsvSource({"TN-C-S, NOT_DETERMINED", "TN-S, NOT_APPLICABLE"})
+  void constructionSiteOnMultipleEarthingIsNotDetermined(String earthing, Verdict verdict) {
+    Finding found =
+        Scenario.oven()
+            .with("/supply/earthing", earthing)
+            .with("/supply/openPenProtection", true)
+            .withJson("/premises/locations", "[\"construction-site\"]")
+            .finding(CHECK);
+    assertEquals(verdict, found.verdict());
+    assertEquals(verdict == Verdict.NOT_DETERMINED, clauses(found).contains("704.411.3.1"));
+  }
+
   /** The place tells of a charging point where the load may be one. */
   @ParameterizedTest
   @CsvSource({"socket-outlets", "mixed", "''"})
