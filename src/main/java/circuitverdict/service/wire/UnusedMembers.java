@@ -97,7 +97,7 @@ public final class UnusedMembers {
           "residualDevice",
           Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
           "upstreamDevice",
-          Set.of("standard", "ratedCurrentA", "breakingCapacityA"),
+          Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
           ITEM,
           Set.of(
               "id",
