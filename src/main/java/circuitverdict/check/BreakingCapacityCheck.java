@@ -78,7 +78,8 @@ public final class BreakingCapacityCheck implements Check {
       Pointer at = new Pointer(circuit.device().data().place(), "breakingCapacityA");
       d.assumeCurable(NoteCode.ASSUMED_BREAKING_CAPACITY, at, capacity);
     }
-    if (current.known() && open.isEmpty()) {
+    boolean whole = current.known() && open.isEmpty();
+    if (whole && d.typical().isEmpty()) {
       judgement.compare("/device", current, Comparator.AT_MOST, capacity);
       return;
     }
@@ -88,6 +89,10 @@ public final class BreakingCapacityCheck implements Check {
       if (own) {
         judgement.certain();
       }
+      return;
+    }
+    if (whole) {
+      judgement.compare("/device", current, Comparator.AT_MOST, capacity);
       return;
     }
     open.forEach(d::missing);

@@ -121,6 +121,11 @@ public final class EarthingArrangement implements Check {
     }
     Boolean able = canCharge(load, null);
     List<String> locations = circuit.premises().locations();
+    boolean elsewhere = locations != null && !locations.contains("vehicle-charging");
+    if (circuit.kind() == Circuit.Kind.DISTRIBUTION && load.kind() != null && elsewhere) {
+      // What is fed from its end is on final circuits of their own.
+      return false;
+    }
     if (Boolean.FALSE.equals(able) || locations == null) {
       return Boolean.FALSE.equals(able) ? Boolean.FALSE : null;
     }

@@ -75,7 +75,10 @@ public final class ProtectiveConductorCheck implements Check {
       proof.addTo(judgement);
       return;
     }
-    if (byTable(circuit, judgement, d)) {
+    // The table presumes one line behind a device that suits it: of several in parallel one
+    // protective conductor may have to stand what its energy shows that it does not.
+    boolean parallel = Wiring.cables(circuit).stream().anyMatch(cable -> cable.parallel() > 1);
+    if (!(parallel && proof.fails()) && byTable(circuit, judgement, d)) {
       judgement.by(Clause.PROTECTIVE_TABLE);
       judgement.settled();
       d.remark(proof.fails() ? NoteCode.ENERGY_EXCEEDS : NoteCode.TABLE_54_7);

@@ -63,6 +63,10 @@ public final class VoltageDrop implements Check {
       return judgement.undetermined().conclude();
     }
     judge(judgement, before, drop, voltage, limits, d);
+    if (DesignCurrent.isRating(circuit)) {
+      // All of In at one point is the worst of outlets: what fails by it a stated Ib may mend.
+      d.curable(At.DESIGN_CURRENT);
+    }
     return judgement.conclude();
   }
 

@@ -49,6 +49,18 @@ public final class DesignCurrent {
         inner -> new DesignCurrent(circuit, live, inner, false).ofCircuit());
   }
 
+  /** Whether the rated current of the device stands for Ib: the most that the outlets may draw. */
+  public static boolean isRating(Circuit circuit) {
+    Load load = circuit.load();
+    return load.kind() == Load.Kind.SOCKET_OUTLETS
+        && circuit.device() != null
+        && statesNoCurrent(load);
+  }
+
+  private static boolean statesNoCurrent(Load load) {
+    return load.designCurrentA() == null && load.ratedPowerW() == null && load.parts().isEmpty();
+  }
+
   /** Ib, with a remark where it is stated as less than the stated load draws at the least. */
   public static Figure noted(Circuit circuit, LiveConductors live, Dossier d) {
     new DesignCurrent(circuit, live, d.trial(), true).hold(circuit.load(), At.LOAD, d);
@@ -86,12 +98,10 @@ public final class DesignCurrent {
 
   private Figure ofCircuit() {
     Load load = circuit.load();
-    boolean nothing =
-        load.designCurrentA() == null && load.ratedPowerW() == null && load.parts().isEmpty();
-    if (nothing && load.kind() == null && circuit.cable().ring()) {
+    if (statesNoCurrent(load) && load.kind() == null && circuit.cable().ring()) {
       d.missing(At.LOAD_KIND);
     }
-    if (nothing && load.kind() == Load.Kind.SOCKET_OUTLETS && circuit.device() != null) {
+    if (isRating(circuit)) {
       Figure rated = RatedCurrent.of(circuit.device(), d);
       Figure outlet =
           d.given("Ib", load.ratedCurrentA(), Unit.AMPERE, new Pointer(At.LOAD, "ratedCurrentA"));
@@ -119,6 +129,11 @@ public final class DesignCurrent {
       // A charging point draws what it declares; its rounded power would give a few tenths more.
       String member = load.ratedCurrentA() == null ? "designCurrentA" : "ratedCurrentA";
       Figure declared = need("Ir", load.ratedCurrentA(), Unit.AMPERE, new Pointer(place, member));
+      if (load.diversityFactor() != null
+          && load.diversityFactor() < 1
+          && circuit.kind() != Circuit.Kind.DISTRIBUTION) {
+        d.remark(NoteCode.CHARGING_DIVERSITY);
+      }
       return d.working().step(POINTS, declared, count(load, place), diversity(load, place));
     }
     if (!load.parts().isEmpty()) {
@@ -143,13 +158,6 @@ public final class DesignCurrent {
 
   private Figure ofPower(Load load, String place) {
     Figure power = d.given("P", load.ratedPowerW(), Unit.WATT, new Pointer(place, "ratedPowerW"));
-    Figure voltage =
-        load.ratedVoltageV() != null
-            ? d.given("U", load.ratedVoltageV(), Unit.VOLT, new Pointer(place, "ratedVoltageV"))
-            : NominalVoltage.ofCircuit(circuit, live, d);
-    if (beyondCircuit(voltage, place)) {
-      return Figure.unknown("Ib", Unit.AMPERE);
-    }
     Figure efficiency = efficiency(load, place);
     Figure cosine = powerFactor(load, place);
     Boolean spread =
@@ -159,6 +167,7 @@ public final class DesignCurrent {
     if (spread == null) {
       return Figure.unknown("Ib", Unit.AMPERE);
     }
+    Figure voltage = voltage(load, place, spread);
     if (!spread && live.threePhase() && load.count() != null && load.count() > 1) {
       // How the items share the lines is not known.
       return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
@@ -175,17 +184,29 @@ public final class DesignCurrent {
   }
 
   /**
-   * Whether a load is rated for more than the circuit has, its tolerance included: what it draws
-   * there its power at that voltage does not say.
+   * The voltage at which a load draws its power: its own rated one. A load that keeps its power
+   * draws it at the circuit's where that is less. One rated for another voltage than the circuit
+   * has, the tolerance of supplies aside, draws there what its power does not say.
    */
-  private boolean beyondCircuit(Figure rated, String place) {
-    Figure nominal = NominalVoltage.ofCircuit(circuit, live, d.trial());
-    double most = d.edition().constant(Constant.CMAX).number() * nominal.value();
-    boolean beyond = nominal.known() && rated.known() && !Comparator.atMost(rated.value(), most);
-    if (beyond) {
-      d.missing(NoteCode.VOLTAGE_BEYOND_CIRCUIT, new Pointer(place, "ratedVoltageV"), nominal);
+  private Figure voltage(Load load, String place, boolean spread) {
+    boolean oneLine = live.threePhase() && live.neutral() && !spread;
+    Figure nominal =
+        oneLine
+            ? NominalVoltage.lineToEarth(circuit, d).as("U")
+            : NominalVoltage.ofCircuit(circuit, live, d);
+    if (load.ratedVoltageV() == null || !nominal.known()) {
+      return nominal;
     }
-    return beyond;
+    Pointer at = new Pointer(place, "ratedVoltageV");
+    Figure rated = d.given("U", load.ratedVoltageV(), Unit.VOLT, at);
+    double tolerance = d.edition().constant(Constant.CMAX).number();
+    if (!Comparator.atMost(rated.value(), tolerance * nominal.value())
+        || !Comparator.atMost(nominal.value(), tolerance * rated.value())) {
+      d.missing(NoteCode.VOLTAGE_BEYOND_CIRCUIT, at, nominal);
+      return Figure.unknown("U", Unit.VOLT);
+    }
+    boolean resistive = load.kind() == Load.Kind.RESISTIVE || load.kind() == Load.Kind.FILAMENT;
+    return resistive ? rated : Figure.lesser(rated, nominal);
   }
 
   /** A figure that is needed; where only the least is asked for nothing is called missing. */

@@ -27,7 +27,9 @@ public final class OneLine {
         return true;
       }
     }
-    return load.parts().isEmpty() && Boolean.FALSE.equals(acrossLines(circuit, load, d));
+    // Several items share the lines, as the stated current has it.
+    boolean one = load.count() == null || load.count() == 1;
+    return one && load.parts().isEmpty() && Boolean.FALSE.equals(acrossLines(circuit, load, d));
   }
 
   /**

@@ -213,6 +213,11 @@ public final class Dossier {
    */
   public void assumeCurable(NoteCode code, Pointer at, Figure... figures) {
     assume(code, at, figures);
+    curable(at);
+  }
+
+  /** What stands in for this the real value may better: no failure may rest on it. */
+  public void curable(Pointer at) {
     typical = with(typical, at);
   }
 

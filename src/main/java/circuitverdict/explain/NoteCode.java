@@ -30,7 +30,7 @@ public enum NoteCode {
       "No conductor of its metal and size has less than the value shown: what is stated, its unit or"
           + " the size is wrong."),
   VOLTAGE_BEYOND_CIRCUIT(
-      "The load is rated for a higher voltage than the circuit has: what it draws here does not"
+      "The load is rated for another voltage than the circuit has: what it draws here does not"
           + " follow from its power."),
   SHARE_OF_LINES(
       "How the parts share the lines is not stated: taken as all on one line the drop exceeds its"
@@ -112,6 +112,9 @@ public enum NoteCode {
   DESIGN_CURRENT_BELOW_LOAD(
       "The stated design current decides, though the load's ratings give more: state the diversity"
           + " that justifies it, or correct one of the two."),
+  CHARGING_DIVERSITY(
+      "Diversity of charging points on a final circuit counts only where a load control keeps to it"
+          + " (722.311.201)."),
   RING_RULE("Ring final circuit: each leg must carry the rating this clause states."),
   RING_ACCESSORIES(
       "The rule for rings is for accessories to BS 1363: state as socket-outlets what is connected"

@@ -167,7 +167,8 @@ public final class GreatestCurrent {
     }
     Figure multiple = d.constant("k3", Constant.THREE_PHASE_FROM_LINE_NEUTRAL);
     Figure twice = d.working().step(DOUBLE, multiple, single.as("Im"));
-    d.assume(NoteCode.ASSUMED_THREE_PHASE_CURRENT, At.THREE_PHASE_CURRENT, twice);
+    // An upper bound: it carries a compliance, never a failure.
+    d.assumeCurable(NoteCode.ASSUMED_THREE_PHASE_CURRENT, At.THREE_PHASE_CURRENT, twice);
     return twice;
   }
 

@@ -221,6 +221,28 @@ class BreakingCapacityCheckTest {
     }
   }
 
+  /** Twice the line–neutral current bounds from above: only a stated kind fails by itself. */
+  @ParameterizedTest
+  @CsvSource({"2900, complies", "3100, open", "6100, fails"})
+  void twiceTheCurrentToNeutralCarriesNoFailure(double neutral, String verdict) {
+    Finding found =
+        kinds(neutral, null, null, null)
+            .with("/stage", "design")
+            .with("/supply/phases", 3)
+            .with("/supply/lineToNeutralLoopImpedanceOhm", 0.28)
+            .withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\", \"N\"]")
+            .with("/device/poles", 4)
+            .finding(CHECK);
+    switch (verdict) {
+      case "complies" -> complies(found);
+      case "fails" -> actual(neutral, fails(found));
+      default ->
+          assertEquals(
+              Reason.STAND_IN_FAILS,
+              open(found, "/supply/faultCurrents/threePhase/maximumA").reason());
+    }
+  }
+
   /** Live conductors unknown: on a single-phase supply line and neutral, else the greatest. */
   @ParameterizedTest
   @CsvSource({"1, 5000", "3, ", ", "})

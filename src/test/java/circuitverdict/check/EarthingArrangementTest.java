@@ -75,6 +75,20 @@ class EarthingArrangementTest {
     assertEquals(verdict == Verdict.NOT_DETERMINED, clauses(found).contains("704.411.3.1"));
   }
 
+  /** A distribution circuit feeds no point itself; one that is said to is held to the rule. */
+  @ParameterizedTest
+  @CsvSource({
+    "mixed, NOT_APPLICABLE",
+    "electronic, NOT_APPLICABLE",
+    "vehicle-charging, NOT_DETERMINED"
+  })
+  void distributionCircuitFeedsNoPoint(String kind, Verdict verdict) {
+    Scenario board = of(kind).with("/circuitKind", "distribution");
+    assertEquals(verdict, board.withJson("/premises/locations", "[]").verdict(CHECK));
+    Verdict there = board.withJson("/premises/locations", PLACE).verdict(CHECK);
+    assertEquals(Verdict.NOT_DETERMINED, there);
+  }
+
   /** The place tells of a charging point where the load may be one. */
   @ParameterizedTest
   @CsvSource({"socket-outlets", "mixed", "''"})

@@ -6,6 +6,7 @@ import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.limit;
 import static circuitverdict.support.Facts.open;
 import static circuitverdict.support.Facts.wanted;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.explain.NoteCode;
@@ -85,22 +86,72 @@ class OneLineTest {
     }
   }
 
-  /** 11 kW at 400 V on 230 V: what it draws there its power does not say; 240 V lie within 10 %. */
+  /** Items that share the lines drop as the stated current has it: 15·5·70/1000 of 400 V. */
   @ParameterizedTest
-  @CsvSource({"400, false", "254, false", "253, true", "240, true"})
-  void loadRatedBeyondTheCircuitIsNotBelieved(double rated, boolean believed) {
+  @CsvSource({"30, 1.3125", "1, 2.73913"})
+  void itemsThatShareTheLinesDropBetweenThem(int count, double percent) {
+    Finding found =
+        three(70, 230).with("/load/designCurrentA", 5).with("/load/count", count).finding(CHECK);
+    actual(percent, complies(found));
+  }
+
+  /**
+   * Rated for another voltage than it gets, 10 % aside, a load draws what its power does not say: a
+   * resistance for 115 V twice as much on 230 V.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "resistive, 400, false",
+    "resistive, 254, false",
+    "resistive, 253, true",
+    "resistive, 210, true",
+    "resistive, 209, false",
+    "resistive, 115, false",
+    "electronic, 253, true",
+    "electronic, 400, false"
+  })
+  void loadRatedForAnotherVoltageIsNotBelieved(String kind, double rated, boolean believed) {
     Finding found =
         Scenario.oven()
             .without("/load/designCurrentA")
-            .with("/load/kind", "electronic")
+            .with("/load/kind", kind)
             .with("/load/ratedPowerW", 6000)
             .with("/load/ratedVoltageV", rated)
             .finding(CheckName.OVERLOAD_PROTECTION);
     if (believed) {
       complies(found);
+      actual(6000 / (kind.equals("resistive") ? rated : 230), found);
     } else {
       open(found, "/load/ratedVoltageV");
       assertTrue(wanted(found).contains(NoteCode.VOLTAGE_BEYOND_CIRCUIT));
+    }
+  }
+
+  /** Without a neutral nothing is between line and earth for it. */
+  @ParameterizedTest
+  @CsvSource({"'[\"L1\", \"L2\"]'", "'[\"L1\", \"L2\", \"L3\"]'"})
+  void loadForOneLineNeedsANeutral(String live) {
+    Finding found = three(10, 230).withJson("/liveConductors", live).finding(CHECK);
+    open(found, "/load/ratedVoltageV");
+  }
+
+  /** All of In at one point is the worst that outlets draw: 90 m fail by it, and hold by 26 A. */
+  @ParameterizedTest
+  @CsvSource({"60, complies", "90, stand-in", "90, fails", "90, holds"})
+  void ratingForOutletsCarriesNoFailure(double length, String verdict) {
+    Scenario ring =
+        RingCircuitTest.ring()
+            .with("/cable/lengthM", length)
+            .with("/load/powerFactor", 1)
+            .with("/supply/voltageDropPercent", 0);
+    switch (verdict) {
+      case "complies" -> complies(ring.finding(CHECK));
+      case "stand-in" -> {
+        Finding found = open(ring.finding(CHECK), "/load/designCurrentA");
+        assertEquals(Reason.STAND_IN_FAILS, found.reason());
+      }
+      case "fails" -> fails(ring.with("/load/designCurrentA", 32).finding(CHECK));
+      default -> complies(ring.with("/load/designCurrentA", 26).finding(CHECK));
     }
   }
 

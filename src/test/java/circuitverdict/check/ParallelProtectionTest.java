@@ -45,6 +45,31 @@ class ParallelProtectionTest {
     }
   }
 
+  /** One of the cores stands 115²·50² = 33.1 MA²s: what the maker shows to pass counts first. */
+  @ParameterizedTest
+  @CsvSource({"33.0e6, true", "33.2e6, false"})
+  void tableDoesNotOutweighTheEnergyOfOneAmongParallel(double energy, boolean holds) {
+    Finding found =
+        laid("core")
+            .with("/cable/parallelCables", 4)
+            .with("/cable/lineCsaMm2", 95)
+            .with("/cable/neutralCsaMm2", 95)
+            .with("/cable/protectiveCsaMm2", 50)
+            .withJson(
+                "/device/letThrough",
+                "[{\"prospectiveCurrentA\": 100, \"energyA2s\": "
+                    + energy
+                    + "}, {\"prospectiveCurrentA\": 9000, \"energyA2s\": "
+                    + energy
+                    + "}]")
+            .finding(CHECK);
+    if (holds) {
+      Facts.complies(found);
+    } else {
+      Facts.fails(found);
+    }
+  }
+
   /** Its own insulation is not stated: k = 143 (Table 54.2, 70 °C), whatever the cable's is. */
   @Test
   void conductorApartIsTakenWithTheLeastInsulation() {

@@ -38,6 +38,15 @@ final class ContradictoryRequests {
           ofThree("lineToNeutral", 4800),
           ofThree("lineToEarth", 4800),
           new Contradiction(
+              "a voltage beside parts",
+              "{\"load\": {\"kind\": \"mixed\", \"ratedVoltageV\": 230,"
+                  + " \"parts\": [{\"designCurrentA\": 5}]}}",
+              "/load/ratedVoltageV"),
+          new Contradiction(
+              "an outlet that cannot be overloaded",
+              "{\"load\": {\"connection\": \"socket-outlet\", \"canOverload\": false}}",
+              "/load/canOverload"),
+          new Contradiction(
               "a part that draws nothing",
               "{\"load\": {\"kind\": \"mixed\", \"parts\": [{\"designCurrentA\": 5},"
                   + " {\"designCurrentA\": 5, \"diversityFactor\": 0}]}}",

@@ -110,6 +110,7 @@ public final class Contradictions {
     found.live();
     found.outlets();
     found.diversity(body.path("load"), "/load");
+    found.voltage(body.path("load"), "/load");
     found.cable(body.path("cable"), "/cable");
     JsonNode further = body.path("furtherCables");
     for (int i = 0; i < further.size(); i++) {
@@ -194,11 +195,14 @@ public final class Contradictions {
     JsonNode load = body.path("load");
     boolean kind = outlets(load);
     boolean sockets = kind || connectsOutlets(load);
-    if (sockets && "distribution".equals(body.path("circuitKind").textValue())) {
+    boolean itself =
+        "socket-outlets".equals(load.path("kind").textValue())
+            || "socket-outlet".equals(load.path("connection").textValue());
+    if (itself && "distribution".equals(body.path("circuitKind").textValue())) {
       add("/circuitKind", "A circuit of socket-outlets is a final circuit.");
     }
     JsonNode may = load.path("canOverload");
-    if (kind && may.isBoolean() && !may.booleanValue()) {
+    if (sockets && may.isBoolean() && !may.booleanValue()) {
       add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
     }
   }
@@ -211,6 +215,18 @@ public final class Contradictions {
     JsonNode parts = load.path("parts");
     for (int i = 0; i < parts.size(); i++) {
       diversity(parts.get(i), pointer + "/parts/" + i);
+    }
+  }
+
+  private void voltage(JsonNode load, String pointer) {
+    JsonNode parts = load.path("parts");
+    if (!parts.isEmpty() && load.path("ratedVoltageV").isNumber()) {
+      add(
+          pointer + "/ratedVoltageV",
+          "The voltage of a load of parts is theirs: state it of each.");
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      voltage(parts.get(i), pointer + "/parts/" + i);
     }
   }
 
