@@ -108,9 +108,7 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
-    found.outlets();
-    found.diversity(body.path("load"), "/load");
-    found.voltage(body.path("load"), "/load");
+    found.faults.addAll(LoadContradictions.of(body));
     found.cable(body.path("cable"), "/cable");
     JsonNode further = body.path("furtherCables");
     for (int i = 0; i < further.size(); i++) {
@@ -188,62 +186,6 @@ public final class Contradictions {
             "A fault of one line has no more than 3/2 of the current of one of three.");
       }
     }
-  }
-
-  /** Part 2: what feeds current-using equipment or socket-outlets directly is a final circuit. */
-  private void outlets() {
-    JsonNode load = body.path("load");
-    boolean kind = outlets(load);
-    boolean sockets = kind || connectsOutlets(load);
-    boolean itself =
-        "socket-outlets".equals(load.path("kind").textValue())
-            || "socket-outlet".equals(load.path("connection").textValue());
-    if (itself && "distribution".equals(body.path("circuitKind").textValue())) {
-      add("/circuitKind", "A circuit of socket-outlets is a final circuit.");
-    }
-    JsonNode may = load.path("canOverload");
-    if (sockets && may.isBoolean() && !may.booleanValue()) {
-      add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
-    }
-  }
-
-  private void diversity(JsonNode load, String pointer) {
-    JsonNode diversity = load.path("diversityFactor");
-    if (diversity.isNumber() && diversity.doubleValue() == 0) {
-      add(pointer + "/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
-    }
-    JsonNode parts = load.path("parts");
-    for (int i = 0; i < parts.size(); i++) {
-      diversity(parts.get(i), pointer + "/parts/" + i);
-    }
-  }
-
-  private void voltage(JsonNode load, String pointer) {
-    JsonNode parts = load.path("parts");
-    if (!parts.isEmpty() && load.path("ratedVoltageV").isNumber()) {
-      add(
-          pointer + "/ratedVoltageV",
-          "The voltage of a load of parts is theirs: state it of each.");
-    }
-    for (int i = 0; i < parts.size(); i++) {
-      voltage(parts.get(i), pointer + "/parts/" + i);
-    }
-  }
-
-  private static boolean outlets(JsonNode load) {
-    boolean any = "socket-outlets".equals(load.path("kind").textValue());
-    for (JsonNode part : load.path("parts")) {
-      any |= outlets(part);
-    }
-    return any;
-  }
-
-  private static boolean connectsOutlets(JsonNode load) {
-    boolean any = "socket-outlet".equals(load.path("connection").textValue());
-    for (JsonNode part : load.path("parts")) {
-      any |= connectsOutlets(part);
-    }
-    return any;
   }
 
   private void live() {

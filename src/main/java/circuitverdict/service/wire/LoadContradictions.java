@@ -1,0 +1,74 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.service.edge.Fault;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Facts of a load and of its parts that cannot all be true. */
+final class LoadContradictions {
+  private final List<Fault> faults = new ArrayList<>();
+
+  private LoadContradictions() {}
+
+  /** Those of the load of a circuit. */
+  static List<Fault> of(JsonNode body) {
+    LoadContradictions found = new LoadContradictions();
+    found.outlets(body);
+    found.diversity(body.path("load"), "/load");
+    found.voltage(body.path("load"), "/load");
+    return found.faults;
+  }
+
+  /** Part 2: what feeds current-using equipment or socket-outlets directly is a final circuit. */
+  private void outlets(JsonNode body) {
+    JsonNode load = body.path("load");
+    if (itselfOutlets(load) && "distribution".equals(body.path("circuitKind").textValue())) {
+      add("/circuitKind", "A circuit of socket-outlets is a final circuit.");
+    }
+    JsonNode may = load.path("canOverload");
+    if (anyOutlets(load) && may.isBoolean() && !may.booleanValue()) {
+      add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
+    }
+  }
+
+  private void diversity(JsonNode load, String pointer) {
+    JsonNode diversity = load.path("diversityFactor");
+    if (diversity.isNumber() && diversity.doubleValue() == 0) {
+      add(pointer + "/diversityFactor", "A diversity factor of 0 leaves no load to protect.");
+    }
+    JsonNode parts = load.path("parts");
+    for (int i = 0; i < parts.size(); i++) {
+      diversity(parts.get(i), pointer + "/parts/" + i);
+    }
+  }
+
+  private void voltage(JsonNode load, String pointer) {
+    JsonNode parts = load.path("parts");
+    if (!parts.isEmpty() && load.path("ratedVoltageV").isNumber()) {
+      add(
+          pointer + "/ratedVoltageV",
+          "The voltage of a load of parts is theirs: state it of each.");
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      voltage(parts.get(i), pointer + "/parts/" + i);
+    }
+  }
+
+  private static boolean itselfOutlets(JsonNode load) {
+    return "socket-outlets".equals(load.path("kind").textValue())
+        || "socket-outlet".equals(load.path("connection").textValue());
+  }
+
+  private static boolean anyOutlets(JsonNode load) {
+    boolean any = itselfOutlets(load);
+    for (JsonNode part : load.path("parts")) {
+      any |= anyOutlets(part);
+    }
+    return any;
+  }
+
+  private void add(String pointer, String detail) {
+    faults.add(Fault.inBody(Contradictions.CONTRADICTION, detail, pointer));
+  }
+}
