@@ -263,7 +263,7 @@ class BackUpRuleTest {
     assertEquals(limit > 6000, remarks(found).contains(NoteCode.BACKED_UP));
   }
 
-  private static Scenario backed(double current) {
+  static Scenario backed(double current) {
     return unit(current)
         .without("/assembly")
         .with("/upstreamDevice/breakingCapacityA", 33000)
@@ -271,7 +271,7 @@ class BackUpRuleTest {
         .with("/backUp/evidence", "declared by both makers");
   }
 
-  private static Scenario unit(double current) {
+  static Scenario unit(double current) {
     return Scenario.oven()
         .with("/supply/basis", "declared")
         .with("/supply/phases", 1)

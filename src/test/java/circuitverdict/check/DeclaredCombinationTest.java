@@ -1,5 +1,7 @@
 package circuitverdict.check;
 
+import static circuitverdict.check.BackUpRuleTest.backed;
+import static circuitverdict.check.BackUpRuleTest.unit;
 import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -137,27 +139,5 @@ class DeclaredCombinationTest {
             .with("/backUp/evidence", "declared")
             .finding(CHECK);
     limit(16000, complies(found));
-  }
-
-  private static Scenario backed(double current) {
-    return unit(current)
-        .without("/assembly")
-        .with("/upstreamDevice/breakingCapacityA", 33000)
-        .with("/backUp/combinationRatingA", 10000)
-        .with("/backUp/evidence", "declared by both makers");
-  }
-
-  private static Scenario unit(double current) {
-    return Scenario.oven()
-        .with("/supply/basis", "declared")
-        .with("/supply/phases", 1)
-        .without("/supply/faultCurrents")
-        .with("/supply/maximumFaultCurrentA", current)
-        .with("/upstreamDevice/ratedCurrentA", 100)
-        .with("/upstreamDevice/breakingCapacityA", 33000)
-        .withJson(
-            "/assembly",
-            "{\"standard\": \"IEC 61439-3\", \"conditionalRatingA\": 16000,"
-                + " \"maximumUpstreamFuseA\": 125, \"deviceDeclared\": true}");
   }
 }

@@ -217,14 +217,14 @@ class LetThroughEnergyTest {
         Reason.DEVICE_NOT_JUDGED, oven(3000).with("/device/standard", standard).finding(CHECK));
   }
 
-  private static Scenario oven(double current) {
+  static Scenario oven(double current) {
     return Scenario.oven()
         .with("/supply/basis", "declared")
         .without("/supply/faultCurrents")
         .with("/supply/maximumFaultCurrentA", current);
   }
 
-  private static String flat(double energy) {
+  static String flat(double energy) {
     return "[{\"prospectiveCurrentA\": 50, \"energyA2s\": %s}, {\"prospectiveCurrentA\": 20000,"
             .formatted(energy)
         + " \"energyA2s\": %s}]".formatted(energy);

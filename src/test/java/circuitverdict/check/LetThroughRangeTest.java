@@ -1,5 +1,7 @@
 package circuitverdict.check;
 
+import static circuitverdict.check.LetThroughEnergyTest.flat;
+import static circuitverdict.check.LetThroughEnergyTest.oven;
 import static circuitverdict.support.Facts.actual;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
@@ -160,18 +162,5 @@ class LetThroughRangeTest {
             .withJson("/device/letThrough", flat(476101))
             .finding(CHECK);
     assertEquals(Verdict.NOT_DETERMINED, found.verdict());
-  }
-
-  private static Scenario oven(double current) {
-    return Scenario.oven()
-        .with("/supply/basis", "declared")
-        .without("/supply/faultCurrents")
-        .with("/supply/maximumFaultCurrentA", current);
-  }
-
-  private static String flat(double energy) {
-    return "[{\"prospectiveCurrentA\": 50, \"energyA2s\": %s}, {\"prospectiveCurrentA\": 20000,"
-            .formatted(energy)
-        + " \"energyA2s\": %s}]".formatted(energy);
   }
 }

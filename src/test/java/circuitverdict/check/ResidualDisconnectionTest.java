@@ -222,7 +222,7 @@ class ResidualDisconnectionTest {
     open(tt(0.03).without(pointer).finding(CHECK), pointer);
   }
 
-  private static Scenario tt(double operating) {
+  static Scenario tt(double operating) {
     return rcbo(operating)
         .with("/supply/earthing", "TT")
         .with("/supply/loopImpedanceOhm", 21)

@@ -1,5 +1,6 @@
 package circuitverdict.check;
 
+import static circuitverdict.check.ResidualDisconnectionTest.tt;
 import static circuitverdict.support.Facts.actual;
 import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.clauses;
@@ -127,20 +128,5 @@ class ResidualElectrodeTest {
             .finding(CHECK);
     assertEquals("Zs", complies(found).comparisons().get(0).actual().symbol());
     assertEquals(21.276936, found.comparisons().get(0).actual().value(), 1e-9);
-  }
-
-  private static Scenario tt(double operating) {
-    return rcbo(operating)
-        .with("/supply/earthing", "TT")
-        .with("/supply/loopImpedanceOhm", 21)
-        .with("/supply/earthElectrodeResistanceOhm", 20);
-  }
-
-  private static Scenario rcbo(double operating) {
-    return Scenario.oven()
-        .with("/supply/basis", "declared")
-        .with("/device/standard", "IEC 61009-1")
-        .with("/device/residual/operatingCurrentA", operating)
-        .with("/device/residual/delay", "general");
   }
 }

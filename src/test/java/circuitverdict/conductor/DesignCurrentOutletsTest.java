@@ -1,10 +1,12 @@
 package circuitverdict.conductor;
 
+import static circuitverdict.conductor.DesignCurrentTest.ib;
+import static circuitverdict.conductor.DesignCurrentTest.power;
+import static circuitverdict.conductor.DesignCurrentTest.ring;
 import static circuitverdict.support.Facts.assumptions;
 import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
-import static circuitverdict.support.Facts.step;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -113,27 +115,7 @@ class DesignCurrentOutletsTest {
     open(sockets().without("/device").finding(CheckName.VOLTAGE_DROP), "/load/designCurrentA");
   }
 
-  /** On 4 mm², whose legs carry the whole 32 A. */
-  private static Scenario ring(String kind) {
-    return power(1)
-        .without("/load/ratedPowerW")
-        .with("/load/kind", kind)
-        .with("/cable/lineCsaMm2", 4)
-        .with("/cable/arrangement", "ring");
-  }
-
   private static Scenario sockets() {
     return power(1).without("/load/ratedPowerW").with("/load/kind", "socket-outlets");
-  }
-
-  private static Scenario power(double watts) {
-    return Scenario.oven().without("/load/designCurrentA").with("/load/ratedPowerW", watts);
-  }
-
-  private static double ib(Scenario scenario) {
-    Finding found = scenario.finding(CHECK);
-    double compared = found.comparisons().get(0).actual().value();
-    assertEquals(compared, step("Ib", found), EXACT);
-    return compared;
   }
 }

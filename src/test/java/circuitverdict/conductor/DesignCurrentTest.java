@@ -218,7 +218,7 @@ class DesignCurrentTest {
   }
 
   /** On 4 mm², whose legs carry the whole 32 A. */
-  private static Scenario ring(String kind) {
+  static Scenario ring(String kind) {
     return power(1)
         .without("/load/ratedPowerW")
         .with("/load/kind", kind)
@@ -226,11 +226,11 @@ class DesignCurrentTest {
         .with("/cable/arrangement", "ring");
   }
 
-  private static Scenario power(double watts) {
+  static Scenario power(double watts) {
     return Scenario.oven().without("/load/designCurrentA").with("/load/ratedPowerW", watts);
   }
 
-  private static double ib(Scenario scenario) {
+  static double ib(Scenario scenario) {
     Finding found = scenario.finding(CHECK);
     double compared = found.comparisons().get(0).actual().value();
     assertEquals(compared, step("Ib", found), EXACT);

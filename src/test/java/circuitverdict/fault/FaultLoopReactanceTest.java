@@ -1,11 +1,14 @@
 package circuitverdict.fault;
 
+import static circuitverdict.fault.FaultLoopTest.earth;
+import static circuitverdict.fault.FaultLoopTest.further;
+import static circuitverdict.fault.FaultLoopTest.neutral;
+import static circuitverdict.fault.FaultLoopTest.radial;
 import static circuitverdict.support.Facts.dossier;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.circuit.LiveConductors;
-import circuitverdict.conductor.LoopPart;
 import circuitverdict.support.Scenario;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,45 +83,11 @@ class FaultLoopReactanceTest {
         EXACT);
   }
 
-  private static Scenario radial() {
-    return Scenario.oven().with("/supply/basis", "declared");
-  }
-
   private static Scenario large(double size) {
     return radial()
         .with("/cable/construction", "multicore")
         .with("/cable/lineCsaMm2", size)
         .with("/cable/protectiveCsaMm2", size)
         .with("/cable/lengthM", 100);
-  }
-
-  private static Scenario ring() {
-    return radial()
-        .with("/cable/arrangement", "ring")
-        .with("/cable/lineCsaMm2", 2.5)
-        .with("/cable/protectiveCsaMm2", 1.5)
-        .with("/cable/lengthM", 60);
-  }
-
-  private static String further(double line, double protective, double length) {
-    return """
-        [{"construction": "flat-twin-and-earth", "conductor": "copper",
-          "insulation": "thermoplastic-70", "lineCsaMm2": %s, "protectiveCsaMm2": %s,
-          "lengthM": %s}]
-        """
-        .formatted(line, protective, length)
-        .strip();
-  }
-
-  private static FaultLoop earth(Scenario scenario) {
-    return FaultLoop.earth(scenario.circuit(), SINGLE, dossier(scenario));
-  }
-
-  private static double neutral(Scenario scenario) {
-    return LoopPart.neutral(scenario.circuit(), dossier(scenario)).resistance().value();
-  }
-
-  private static double protective(Scenario scenario) {
-    return LoopPart.protective(scenario.circuit(), SINGLE, dossier(scenario)).value();
   }
 }

@@ -205,7 +205,7 @@ class FaultLoopTest {
     assertTrue(d.missing().stream().anyMatch(note -> note.pointer().text().equals(pointer)));
   }
 
-  private static Scenario radial() {
+  static Scenario radial() {
     return Scenario.oven().with("/supply/basis", "declared");
   }
 
@@ -217,7 +217,7 @@ class FaultLoopTest {
         .with("/cable/lengthM", 60);
   }
 
-  private static String further(double line, double protective, double length) {
+  static String further(double line, double protective, double length) {
     return """
         [{"construction": "flat-twin-and-earth", "conductor": "copper",
           "insulation": "thermoplastic-70", "lineCsaMm2": %s, "protectiveCsaMm2": %s,
@@ -227,11 +227,11 @@ class FaultLoopTest {
         .strip();
   }
 
-  private static FaultLoop earth(Scenario scenario) {
+  static FaultLoop earth(Scenario scenario) {
     return FaultLoop.earth(scenario.circuit(), SINGLE, dossier(scenario));
   }
 
-  private static double neutral(Scenario scenario) {
+  static double neutral(Scenario scenario) {
     return LoopPart.neutral(scenario.circuit(), dossier(scenario)).resistance().value();
   }
 

@@ -268,7 +268,7 @@ class GreatestCurrentTest {
     return GreatestCurrent.ofWay(supply.circuit(), live, poles, d).value();
   }
 
-  private static Scenario stated(Double neutral, Double earth, Double three, Double any) {
+  static Scenario stated(Double neutral, Double earth, Double three, Double any) {
     Scenario supply =
         Scenario.oven()
             .with("/supply/basis", "declared")

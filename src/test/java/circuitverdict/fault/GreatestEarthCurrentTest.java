@@ -1,5 +1,6 @@
 package circuitverdict.fault;
 
+import static circuitverdict.fault.GreatestCurrentTest.stated;
 import static circuitverdict.support.Facts.dossier;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -75,18 +76,5 @@ class GreatestEarthCurrentTest {
             .with("/stage", "design")
             .with("/supply/earthElectrodeResistanceOhm", 20);
     assertEquals(4000, GreatestCurrent.toEarth(tn.circuit(), dossier(tn)).value());
-  }
-
-  private static Scenario stated(Double neutral, Double earth, Double three, Double any) {
-    Scenario supply =
-        Scenario.oven()
-            .with("/supply/basis", "declared")
-            .without("/supply/phases")
-            .without("/supply/faultCurrents")
-            .without("/supply/maximumFaultCurrentA");
-    supply = neutral == null ? supply : supply.with(CURRENTS + "lineToNeutral/maximumA", neutral);
-    supply = earth == null ? supply : supply.with(CURRENTS + "lineToEarth/maximumA", earth);
-    supply = three == null ? supply : supply.with(CURRENTS + "threePhase/maximumA", three);
-    return any == null ? supply : supply.with("/supply/maximumFaultCurrentA", any);
   }
 }
