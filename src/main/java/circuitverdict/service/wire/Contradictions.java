@@ -20,7 +20,10 @@ public final class Contradictions {
   /** Nominal voltage of public supplies, V: a fact of the contract, checked before any edition. */
   private static final double PUBLIC_VOLTAGE_V = 230;
 
-  /** What rounding and readings may put between figures that belong together. */
+  /**
+   * What rounding and readings may put between figures that belong together: a fact of the contract
+   * (FaultCurrents), like the bounds of its members.
+   */
   private static final double READING = 0.05;
 
   /** The one kind of residual function that has a set delay. */
