@@ -5,7 +5,6 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.conductor.Wiring;
-import circuitverdict.device.OperatingCurrent;
 import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
@@ -52,12 +51,8 @@ public final class Commissioning implements Check {
       return judgement.undetermined().conclude();
     }
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
-    DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
-    LoopLimit limit =
-        time.strictest().known()
-            ? LoopLimit.of(
-                OperatingCurrent.within(circuit.device(), time.strictest().value(), d), voltage, d)
-            : LoopLimit.unknown();
+    DisconnectionTime time = DisconnectionTime.of(circuit, d);
+    LoopLimit limit = LoopLimit.within(circuit, time.strictest(), d);
     Figure reading =
         d.working().step(READ, SupplyLoop.asRead(circuit, loop.supply(), d), loop.part().cold());
     judgement.tell(loop.part().cold(), d.working().step(CURRENT, voltage, reading));

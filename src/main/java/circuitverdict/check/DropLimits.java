@@ -13,6 +13,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -73,7 +74,7 @@ record DropLimits(
   }
 
   private static Figure allowed(Circuit circuit, String ownership, String use, Dossier d) {
-    Value tabled = d.edition().table("voltage-drop-limits").at("limit", ownership, use);
+    Value tabled = d.edition().table(TableName.VOLTAGE_DROP_LIMITS).at("limit", ownership, use);
     Figure limit = Figure.of("Δu,tab", tabled);
     double length = length(circuit);
     Figure threshold = d.constant("L0", Constant.LENGTH_ALLOWANCE_THRESHOLD);

@@ -43,7 +43,7 @@ public final class EarthFaultDisconnection implements Check {
       return judgement.undetermined().conclude();
     }
     ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    DisconnectionTime time = DisconnectionTime.of(circuit, circuit.device(), d);
+    DisconnectionTime time = DisconnectionTime.of(circuit, d);
     FaultLoop loop = FaultLoop.earth(circuit, live, d);
     OvercurrentDisconnection overcurrent = new OvercurrentDisconnection(circuit, loop, time, d);
     boolean proves = !overcurrent.guided() || !Judgement.proofWanted(circuit);
@@ -73,7 +73,7 @@ public final class EarthFaultDisconnection implements Check {
   private static void askAtOnce(Circuit circuit, LiveConductors live, Dossier d) {
     FaultLoop.earth(circuit, live, d);
     if (circuit.device() != null) {
-      DisconnectionTime.of(circuit, circuit.device(), d);
+      DisconnectionTime.of(circuit, d);
     }
   }
 

@@ -15,6 +15,7 @@ final class EnergyComparisons {
   private final List<Comparison> comparisons = new ArrayList<>(2);
   private final List<Figure> told = new ArrayList<>(1);
   private boolean unknown;
+  private boolean fails;
   private boolean contrary;
 
   /**
@@ -69,6 +70,7 @@ final class EnergyComparisons {
     Figure most = open ? unbounded(over.greatest()) : over.greatest();
     Comparison comparison = Comparison.ofInterval(about, certain, most, limit);
     unknown |= comparison.verdict() == Verdict.NOT_DETERMINED;
+    fails |= comparison.verdict() == Verdict.DOES_NOT_COMPLY;
     comparisons.add(comparison);
   }
 
@@ -99,16 +101,11 @@ final class EnergyComparisons {
   }
 
   boolean complies() {
-    return !unknown && !comparisons.isEmpty() && !fails();
+    return !unknown && !comparisons.isEmpty() && !fails;
   }
 
   boolean fails() {
-    for (Comparison each : comparisons) {
-      if (each.verdict() == Verdict.DOES_NOT_COMPLY) {
-        return true;
-      }
-    }
-    return false;
+    return fails;
   }
 
   /** Gives the comparisons to a judgement, which counts each of them. */

@@ -12,6 +12,7 @@ import circuitverdict.standard.Citation;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -265,7 +266,7 @@ final class Judgement {
 
   private List<Comparison> all() {
     if (beside.isEmpty()) {
-      return List.copyOf(comparisons);
+      return Collections.unmodifiableList(comparisons);
     }
     List<Comparison> all = new ArrayList<>(comparisons);
     all.addAll(beside);

@@ -42,13 +42,11 @@ final class OvercurrentDisconnection {
     if (!time.known()) {
       return LoopLimit.unknown();
     }
-    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
     OperatingCurrent slower = OperatingCurrent.byGuidance(circuit.device(), time.value(), d);
-    LoopLimit own =
-        LoopLimit.of(OperatingCurrent.within(circuit.device(), time.value(), d), voltage, d);
+    LoopLimit own = LoopLimit.within(circuit, time, d);
     double actual = loop.impedance().value();
     if (slower.current().known() && !Comparator.AT_MOST.holds(actual, own.impedance().value())) {
-      LoopLimit delayed = LoopLimit.of(slower, voltage, d);
+      LoopLimit delayed = LoopLimit.of(slower, NominalVoltage.lineToEarth(circuit, d), d);
       if (Comparator.AT_MOST.holds(actual, delayed.impedance().value())) {
         guided = true;
         return delayed;

@@ -15,6 +15,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -97,11 +98,11 @@ final class ProtectiveGuidance {
         || rated == null
         || breaker.characteristic() == null
         || !"thermoplastic-70".equals(cable.insulation())
-        || !d.edition().table("energy-guidance").has(breaker.characteristic())) {
+        || !d.edition().table(TableName.ENERGY_GUIDANCE).has(breaker.characteristic())) {
       return null;
     }
     return d.edition()
-        .table("energy-guidance")
+        .table(TableName.ENERGY_GUIDANCE)
         .at(breaker.characteristic(), rated, greatest.value());
   }
 

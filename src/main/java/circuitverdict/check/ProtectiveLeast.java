@@ -14,6 +14,7 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -77,7 +78,7 @@ final class ProtectiveLeast {
     return metal == null || insulation == null
         ? null
         : d.edition()
-            .table("k-protective")
+            .table(TableName.K_PROTECTIVE)
             .at("k", "separate", metal.word(), insulation, size.value());
   }
 

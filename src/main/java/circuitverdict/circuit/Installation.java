@@ -3,6 +3,7 @@ package circuitverdict.circuit;
 /**
  * How a cable is installed.
  *
+ * @param place JSON pointer of the installation in the request
  * @param referenceMethod reference method of Appendix 4: A, B, C, D1, E, F, G, 100 to 103
  * @param ambientTemperatureC of the air, or of the ground for D1, °C
  * @param groupedCircuits circuits run together, this one included
@@ -12,6 +13,7 @@ package circuitverdict.circuit;
  * @param burialDepthM depth of laying, m
  */
 public record Installation(
+    String place,
     String referenceMethod,
     Double ambientTemperatureC,
     Integer groupedCircuits,

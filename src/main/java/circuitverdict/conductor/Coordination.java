@@ -15,6 +15,7 @@ import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -129,7 +130,9 @@ public record Coordination(
             ? d.working().step(BURIED, rated, d.constant("Cc", Constant.OVERLOAD_FACTORS_BURIED))
             : rated;
     Value deemed =
-        d.edition().table("overload-deemed").at("deemed", circuit.device().data().standard());
+        d.edition()
+            .table(TableName.OVERLOAD_DEEMED)
+            .at("deemed", circuit.device().data().standard());
     Figure conventional = ConventionalCurrent.of(circuit.device(), rated, d);
     Figure factor = d.constant("k2", Constant.OVERLOAD_FACTORS_CONVENTIONAL);
     boolean settled = deemed != null && !breaker(circuit.device());

@@ -3,6 +3,7 @@ package circuitverdict.conductor;
 import circuitverdict.circuit.Cable;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 
 /** Which table of voltage drop (Appendix 4) speaks of a cable. */
 final class DropTables {
@@ -19,9 +20,10 @@ final class DropTables {
       return null;
     }
     return switch (cable.construction()) {
-      case FLAT_TWIN_AND_EARTH -> cool ? edition.table("4D5") : null;
-      case MULTICORE, ARMOURED_MULTICORE -> edition.table(cool ? "4D2B" : "4E4B");
-      case SINGLES -> edition.table(cool ? "4D1B" : "4E1B");
+      case FLAT_TWIN_AND_EARTH -> cool ? edition.table(TableName.TABLE_4D5) : null;
+      case MULTICORE, ARMOURED_MULTICORE ->
+          edition.table(cool ? TableName.TABLE_4D2B : TableName.TABLE_4E4B);
+      case SINGLES -> edition.table(cool ? TableName.TABLE_4D1B : TableName.TABLE_4E1B);
       case MINERAL, FLEXIBLE -> null;
     };
   }

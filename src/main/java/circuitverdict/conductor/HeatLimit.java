@@ -9,6 +9,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -44,7 +45,7 @@ public final class HeatLimit {
     if (metal == null || insulation == null || !size.known()) {
       return unknown();
     }
-    Value k = d.edition().table("k-live").at("k", metal.word(), insulation, size.value());
+    Value k = d.edition().table(TableName.K_LIVE).at("k", metal.word(), insulation, size.value());
     return d.working().step(LIMIT, d.tabled("k", k, Unit.HEAT_FACTOR, at), size);
   }
 
@@ -117,7 +118,7 @@ public final class HeatLimit {
   static Value k(Cable cable, String arrangement, Cable.Metal metal, Figure size, Dossier d) {
     String insulation = arrangement.equals(SEPARATE) ? RatingTables.COOL : cable.insulation();
     return d.edition()
-        .table("k-protective")
+        .table(TableName.K_PROTECTIVE)
         .at("k", arrangement, metal.word(), insulation, size.value());
   }
 

@@ -9,6 +9,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /** What serves as protective conductor, and how it is laid for the tables of k. */
@@ -32,7 +33,8 @@ public final class ProtectiveConductors {
     Pointer at = new Pointer(cable.place(), "protectiveCsaMm2");
     boolean flat = cable.construction() == Construction.FLAT_TWIN_AND_EARTH;
     if (cable.protectiveCsaMm2() == null && flat && cable.lineCsaMm2() != null) {
-      Value usual = d.edition().table("flat-twin-sizes").at("protective", cable.lineCsaMm2());
+      Value usual =
+          d.edition().table(TableName.FLAT_TWIN_SIZES).at("protective", cable.lineCsaMm2());
       if (usual != null) {
         return d.orAssume(
             "S", null, at, usual, Allowance.TABLE_DEFAULTS, NoteCode.ASSUMED_PROTECTIVE_SIZE);

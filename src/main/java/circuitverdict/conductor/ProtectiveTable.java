@@ -8,6 +8,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -39,7 +40,7 @@ public record ProtectiveTable(Figure actual, Figure least) {
       return new ProtectiveTable(actual, Figure.unknown("S,min", Unit.SQUARE_MM));
     }
     double one = cable.lineCsaMm2();
-    Value k1 = d.edition().table("k-live").at("k", metal.word(), cable.insulation(), one);
+    Value k1 = d.edition().table(TableName.K_LIVE).at("k", metal.word(), cable.insulation(), one);
     Cable.Metal own =
         means == ProtectiveMeans.ARMOUR_AND_CORE ? metal : ProtectiveConductors.metal(cable, d);
     Value k2 = own == null ? null : HeatLimit.k(cable, arrangement(cable, means), own, actual, d);
@@ -50,7 +51,7 @@ public record ProtectiveTable(Figure actual, Figure least) {
     boolean same = own == metal;
     Figure first = same ? Figure.derived("k1", 1, Unit.ONE) : Figure.of("k1", k1);
     Figure second = same ? Figure.derived("k2", 1, Unit.ONE) : Figure.of("k2", k2);
-    Table rule = d.edition().table("54.7");
+    Table rule = d.edition().table(TableName.TABLE_54_7);
     Value perLine = rule.at("perLine", line.value());
     Figure least =
         perLine != null

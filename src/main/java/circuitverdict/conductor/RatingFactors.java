@@ -14,6 +14,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -32,7 +33,7 @@ final class RatingFactors {
   RatingFactors(Cable cable, Dossier d) {
     this.cable = cable;
     this.laid = cable.installation();
-    this.place = cable.place() + "/installation";
+    this.place = laid.place();
     this.d = d;
   }
 
@@ -61,15 +62,15 @@ final class RatingFactors {
     Value factor =
         ground
             ? d.edition()
-                .table("4B2")
+                .table(TableName.TABLE_4B2)
                 .atOrAbove(insulation.endsWith("70") ? "70" : "90", temperature.value())
             : ambientColumn(insulation, temperature.value());
     return d.tabled("Ca", factor, Unit.ONE, at);
   }
 
   private Value ambientColumn(String insulation, double temperature) {
-    return d.edition().table("4B1").has(insulation)
-        ? d.edition().table("4B1").atOrAbove(insulation, temperature)
+    return d.edition().table(TableName.TABLE_4B1).has(insulation)
+        ? d.edition().table(TableName.TABLE_4B1).atOrAbove(insulation, temperature)
         : null;
   }
 
@@ -110,21 +111,29 @@ final class RatingFactors {
 
   private Value grouped(int cables) {
     if (laid.buried()) {
-      return d.edition().table("4C3").atOrAbove("nil", cables);
+      return d.edition().table(TableName.TABLE_4C3).atOrAbove("nil", cables);
     }
     String method = laid.referenceMethod();
     boolean touching = laid.groupArrangement() == Installation.Group.TOUCHING;
     if (touching && "C".equals(method)) {
-      return d.edition().table("4C1").atOrAbove("factor", "single-layer-on-surface", cables);
+      return d.edition()
+          .table(TableName.TABLE_4C1)
+          .atOrAbove("factor", "single-layer-on-surface", cables);
     }
     if (touching && ("E".equals(method) || "F".equals(method))) {
-      Value tray = d.edition().table("4C1").atOrAbove("factor", "single-layer-on-tray", cables);
-      Value ladder = d.edition().table("4C1").atOrAbove("factor", "single-layer-on-ladder", cables);
+      Value tray =
+          d.edition()
+              .table(TableName.TABLE_4C1)
+              .atOrAbove("factor", "single-layer-on-tray", cables);
+      Value ladder =
+          d.edition()
+              .table(TableName.TABLE_4C1)
+              .atOrAbove("factor", "single-layer-on-ladder", cables);
       return tray == null || ladder == null
           ? null
           : tray.number() <= ladder.number() ? tray : ladder;
     }
-    return d.edition().table("4C1").atOrAbove("factor", "bunched", cables);
+    return d.edition().table(TableName.TABLE_4C1).atOrAbove("factor", "bunched", cables);
   }
 
   /** Ci: the next longer row; methods 100 to 103 already contain their insulation. */
@@ -135,7 +144,7 @@ final class RatingFactors {
       return one("Ci");
     }
     Pointer at = new Pointer(place, "insulationLengthM");
-    var table = d.edition().table("52.2");
+    var table = d.edition().table(TableName.TABLE_52_2);
     double longest = d.edition().constant(Constant.INSULATION_RANGE_LONGEST).number();
     double largest = d.edition().constant(Constant.INSULATION_RANGE_LARGEST_CSA).number();
     boolean large = cable.lineCsaMm2() == null || cable.lineCsaMm2() > largest;
@@ -178,7 +187,10 @@ final class RatingFactors {
       return Figure.unknown("Cs", Unit.ONE);
     }
     return d.tabled(
-        "Cs", d.edition().table("4B3").atOrAbove("duct", resistivity.value()), Unit.ONE, at);
+        "Cs",
+        d.edition().table(TableName.TABLE_4B3).atOrAbove("duct", resistivity.value()),
+        Unit.ONE,
+        at);
   }
 
   /** Ch: needed where three phases and a neutral feed lamps or electronics. */
@@ -210,7 +222,7 @@ final class RatingFactors {
     if (!harmonic.known()) {
       return Figure.unknown("Ch", Unit.ONE);
     }
-    var table = d.edition().table("third-harmonic");
+    var table = d.edition().table(TableName.THIRD_HARMONIC);
     Figure factor = Figure.of("fh", table.at("factor", harmonic.value()));
     boolean byNeutral = table.at("neutralBasis", harmonic.value()).number() > 0;
     return byNeutral ? d.working().step(NEUTRAL_SIZED, factor, harmonic) : factor.as("Ch");

@@ -9,21 +9,34 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tabulated rating It, A (Appendix 4, Tables 4D1A to 4E4A). */
 final class RatingTables {
   static final String COOL = "thermoplastic-70";
   private static final String HOT = "thermosetting-90";
 
+  private static final Map<String, String> TWO = columns("/2");
+  private static final Map<String, String> THREE = columns("/3");
+
   private RatingTables() {}
+
+  /** Columns by reference method, for conductors that carry the load. */
+  private static Map<String, String> columns(String loaded) {
+    return Stream.of("A", "B", "C", "D1", "E", "F", "G", "100", "101", "102", "103")
+        .collect(Collectors.toMap(method -> method, method -> (method + loaded).intern()));
+  }
 
   /** It of the cable as laid; what is missing for it is noted. */
   static Figure tabulated(Cable cable, LiveConductors live, Dossier d) {
     String method =
         d.need(
             cable.installation().referenceMethod(),
-            new Pointer(cable.place() + "/installation", "referenceMethod"));
+            new Pointer(cable.installation().place(), "referenceMethod"));
     d.need(cable.construction(), new Pointer(cable.place(), "construction"));
     d.need(cable.insulation(), new Pointer(cable.place(), "insulation"));
     Figure size = Wiring.ratedCsa(cable, live, d);
@@ -40,13 +53,13 @@ final class RatingTables {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
       return Figure.unknown("It", Unit.AMPERE);
     }
-    String id = id(cable, d);
-    if (id == null) {
+    TableName name = name(cable, d);
+    if (name == null) {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "insulation"));
       return Figure.unknown("It", Unit.AMPERE);
     }
-    Value rating = rating(d.edition().table(id), method, live.loaded(), size.value());
-    Pointer at = new Pointer(cable.place() + "/installation", "referenceMethod");
+    Value rating = rating(d.edition().table(name), method, live.loaded(), size.value());
+    Pointer at = new Pointer(cable.installation().place(), "referenceMethod");
     return d.working().look(d.tabled("It", rating, Unit.AMPERE, at));
   }
 
@@ -63,25 +76,25 @@ final class RatingTables {
     return heldByTerminals(cable, d) ? COOL : cable.insulation();
   }
 
-  private static String id(Cable cable, Dossier d) {
+  private static TableName name(Cable cable, Dossier d) {
     String insulation = ratedAs(cable, d);
     boolean cool = COOL.equals(insulation);
     if (!cool && !HOT.equals(insulation)) {
       return null;
     }
     return switch (cable.construction()) {
-      case FLAT_TWIN_AND_EARTH -> COOL.equals(cable.insulation()) ? "4D5" : null;
-      case MULTICORE -> cool ? "4D2A" : "4E2A";
-      case ARMOURED_MULTICORE -> cool ? "4D4A" : "4E4A";
-      case SINGLES -> cool ? "4D1A" : "4E1A";
+      case FLAT_TWIN_AND_EARTH -> COOL.equals(cable.insulation()) ? TableName.TABLE_4D5 : null;
+      case MULTICORE -> cool ? TableName.TABLE_4D2A : TableName.TABLE_4E2A;
+      case ARMOURED_MULTICORE -> cool ? TableName.TABLE_4D4A : TableName.TABLE_4E4A;
+      case SINGLES -> cool ? TableName.TABLE_4D1A : TableName.TABLE_4E1A;
       case MINERAL, FLEXIBLE -> null;
     };
   }
 
   /** Where the table tells arrangements apart that the request does not, the least of them. */
   private static Value rating(Table table, String method, int loaded, double size) {
-    String column = method + "/" + loaded;
-    if (table.has(column)) {
+    String column = (loaded == 3 ? THREE : TWO).get(method);
+    if (column != null && table.has(column)) {
       return table.at(column, size);
     }
     if (method.equals("F") && loaded == 3) {

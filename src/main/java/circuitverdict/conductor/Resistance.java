@@ -9,6 +9,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -91,7 +92,9 @@ public final class Resistance {
     }
     int cores = live.count() + (cable.protectiveMeans() == ProtectiveMeans.ARMOUR_AND_CORE ? 1 : 0);
     Value tabled =
-        d.edition().table("armour-resistance").at("resistance", cable.lineCsaMm2(), (double) cores);
+        d.edition()
+            .table(TableName.ARMOUR_RESISTANCE)
+            .at("resistance", cable.lineCsaMm2(), (double) cores);
     return tabled == null ? d.need(symbol, null, Unit.OHM_PER_KM, at) : Figure.of(symbol, tabled);
   }
 
@@ -107,7 +110,7 @@ public final class Resistance {
     boolean flexible = cable.construction() == Cable.Construction.FLEXIBLE;
     Value tabled =
         d.edition()
-            .table("conductor-resistance")
+            .table(TableName.CONDUCTOR_RESISTANCE)
             .at(flexible ? "copper/class-5" : "copper/class-2", size.value());
     return d.tabled(symbol, tabled, Unit.OHM_PER_KM, new Pointer(cable.place(), "lineCsaMm2"));
   }

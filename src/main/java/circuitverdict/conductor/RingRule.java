@@ -8,6 +8,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,7 +134,7 @@ final class RingRule {
     if (standard == null) {
       return false;
     }
-    Value deemed = d.edition().table("overload-deemed").at("deemed", standard);
+    Value deemed = d.edition().table(TableName.OVERLOAD_DEEMED).at("deemed", standard);
     return deemed != null || standard.equals("BS 3036");
   }
 }

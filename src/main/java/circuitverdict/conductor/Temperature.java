@@ -8,6 +8,7 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /** Operating temperatures and the factor that brings a resistance from 20 °C to them. */
@@ -24,7 +25,7 @@ public final class Temperature {
     if (insulation == null) {
       return Figure.unknown("θ", Unit.CELSIUS);
     }
-    Value value = d.edition().table("temperature").at("value", key(insulation));
+    Value value = d.edition().table(TableName.TEMPERATURE).at("value", key(insulation));
     return d.tabled("θ", value, Unit.CELSIUS, at);
   }
 

@@ -102,10 +102,10 @@ public final class VoltageDropOfCable {
     private final String drop;
 
     Columns(String ways) {
-      this.r = ways + "/r";
-      this.x = ways + "/x";
-      this.z = ways + "/z";
-      this.drop = "drop/" + ways;
+      this.r = (ways + "/r").intern();
+      this.x = (ways + "/x").intern();
+      this.z = (ways + "/z").intern();
+      this.drop = ("drop/" + ways).intern();
     }
   }
 

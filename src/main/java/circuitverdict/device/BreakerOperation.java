@@ -8,6 +8,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -37,7 +38,7 @@ final class BreakerOperation {
       d.missing(NoteCode.MAKER_TIME_NEEDED, new Pointer("", "device"));
       return OperatingCurrent.unknown();
     }
-    Value tabled = d.edition().table("magnetic-bands").at("upper", letter);
+    Value tabled = d.edition().table(TableName.MAGNETIC_BANDS).at("upper", letter);
     boolean standard = tabled != null && tabled.number() == band.upper();
     Figure multiple =
         standard
@@ -45,7 +46,7 @@ final class BreakerOperation {
             : d.given(
                 "m", band.upper(), Unit.ONE, new Pointer(place + "/magneticMultiples", "upper"));
     Figure current = d.working().step(IA, multiple, rated);
-    Value printed = d.edition().table("41.3").at("printed", letter, rated.value());
+    Value printed = d.edition().table(TableName.TABLE_41_3).at("printed", letter, rated.value());
     return new OperatingCurrent(current, standard ? printed : null, false);
   }
 }

@@ -17,14 +17,13 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /** Greatest currents a device breaks: Icn or Icu once, Ics and goes on in service (434.5.1). */
 public final class BreakingCapacity {
   private static final Formula ICS = Formula.of("Ics", Unit.AMPERE, "ks·Icn");
   private static final Formula ICS_FLOOR = Formula.of("Ics", Unit.AMPERE, "max(ks·Icn; Ics,min)");
-
-  private static final String FUSES = "fuse-breaking-capacity";
 
   /** In the lowest band of ratings: one that is not stated shows no greater type of fuse. */
   private static final double UNSTATED = Double.MIN_VALUE;
@@ -89,14 +88,14 @@ public final class BreakingCapacity {
 
   /** What the standard of a fuse promises of one of this rating, A; unknown where it says none. */
   public static double ofStandard(String standard, double ratedA, Edition edition) {
-    Value own = edition.table(FUSES).at("value", standard, ratedA);
+    Value own = edition.table(TableName.FUSE_BREAKING_CAPACITY).at("value", standard, ratedA);
     return own == null ? Double.NaN : own.number();
   }
 
   private static Value fuses(String column, ProtectiveDevice fuse, Dossier d) {
     Double rated = fuse.data().ratedCurrentA();
     return d.edition()
-        .table(FUSES)
+        .table(TableName.FUSE_BREAKING_CAPACITY)
         .at(column, fuse.data().standard(), rated == null ? UNSTATED : rated);
   }
 
@@ -125,7 +124,7 @@ public final class BreakingCapacity {
     if (stated != null || !(device instanceof Breaker) || !capacity.known()) {
       return given;
     }
-    Table rule = d.edition().table("service-capacity");
+    Table rule = d.edition().table(TableName.SERVICE_CAPACITY);
     Figure ratio = Figure.of("ks", rule.at("ratio", capacity.value()));
     Value least = rule.at("least", capacity.value());
     return least == null

@@ -5,6 +5,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.quantity.Unit;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -20,7 +21,7 @@ public final class ConventionalCurrent {
   public static Figure of(ProtectiveDevice device, Figure rated, Dossier d) {
     Value multiple =
         d.edition()
-            .table("conventional-currents")
+            .table(TableName.CONVENTIONAL_CURRENTS)
             .at("fusing", device.data().standard(), rated.value());
     if (multiple == null) {
       return Figure.unknown("I2", Unit.AMPERE);

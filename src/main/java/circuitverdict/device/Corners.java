@@ -6,36 +6,52 @@ import circuitverdict.explain.Figure.Derived;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import java.util.Arrays;
-import java.util.List;
 
-/** The currents at which what bounds say of an energy changes. */
+/** The currents within a range at which what bounds say of an energy changes. */
 final class Corners {
-  private Corners() {}
+  private static final double[] NONE = {};
+
+  private final double from;
+  private final double to;
+  private double[] inside = NONE;
+  private int count;
+
+  private Corners(double from, double to) {
+    this.from = from;
+    this.to = to;
+  }
 
   /** The range divided at every corner strictly inside it. */
-  static double[] within(double from, double to, List<EnergyBound> bounds) {
-    double[] all = new double[16];
-    int count = 0;
-    all[count++] = from;
+  static double[] within(double from, double to, EnergyBound[] bounds) {
+    Corners corners = new Corners(from, to);
     for (EnergyBound bound : bounds) {
-      for (double corner : bound.corners()) {
-        boolean inside = !Comparator.atMost(corner, from) && !Comparator.atMost(to, corner);
-        if (inside) {
-          if (count + 2 > all.length) {
-            all = Arrays.copyOf(all, all.length * 2);
-          }
-          all[count++] = corner;
-        }
-      }
+      bound.addTo(corners);
     }
-    all[count++] = to;
-    double[] corners = Arrays.copyOf(all, count);
-    Arrays.sort(corners);
-    return corners;
+    return corners.divided();
+  }
+
+  /** Adds a current, if it lies strictly inside the range. */
+  void add(double corner) {
+    if (Comparator.atMost(corner, from) || Comparator.atMost(to, corner)) {
+      return;
+    }
+    if (count == inside.length) {
+      inside = Arrays.copyOf(inside, count + 8);
+    }
+    inside[count++] = corner;
+  }
+
+  private double[] divided() {
+    double[] all = new double[count + 2];
+    all[0] = from;
+    System.arraycopy(inside, 0, all, 1, count);
+    all[count + 1] = to;
+    Arrays.sort(all);
+    return all;
   }
 
   /** The corner at a current as its bound knows it; how it is found only where that is told. */
-  static Figure figure(double ampere, List<EnergyBound> bounds, Dossier d) {
+  static Figure figure(double ampere, EnergyBound[] bounds, Dossier d) {
     if (d.working().records()) {
       for (EnergyBound bound : bounds) {
         Figure corner = bound.corner(ampere, d);

@@ -3,6 +3,7 @@ package circuitverdict.device;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
+import circuitverdict.standard.TableName;
 
 /**
  * The slow edge of a breaker's thermal zone as it is drawn: a smooth curve through the tests of IEC
@@ -28,9 +29,9 @@ public final class DrawnCurve {
     return new DrawnCurve(
         edition.constant(Constant.BREAKER_TESTS_DRAWN_ASYMPTOTE).number() * in,
         edition.constant(Constant.BREAKER_TESTS_CONVENTIONAL_TRIPPING).number() * in,
-        edition.table("breaker-test-times").at("conventional", in).number(),
+        edition.table(TableName.BREAKER_TEST_TIMES).at("conventional", in).number(),
         edition.constant(Constant.BREAKER_TESTS_THERMAL_TEST).number() * in,
-        edition.table("breaker-test-times").at("thermal-latest", in).number());
+        edition.table(TableName.BREAKER_TEST_TIMES).at("thermal-latest", in).number());
   }
 
   /** Drawn operating time at a current in amperes, s; infinite up to the asymptote. */

@@ -10,8 +10,8 @@ import circuitverdict.explain.Figure;
  * above it.
  */
 interface EnergyBound {
-  /** Currents at which what it says changes. */
-  double[] corners();
+  /** Adds the currents at which what it says changes. */
+  void addTo(Corners corners);
 
   /** A corner of its own with its source, or found by a step; null where it has none to tell. */
   default Figure corner(double ampere, Dossier d) {

@@ -24,13 +24,9 @@ final class EnergyBounds {
   record Promised(ProtectiveDevice device, TripBand band, Figure capacity, double adiabaticS)
       implements EnergyBound {
     @Override
-    public double[] corners() {
-      double[] corners = new double[band.steps().size() + 1];
-      for (int i = 0; i < band.steps().size(); i++) {
-        corners[i] = band.steps().get(i).fromA();
-      }
-      corners[band.steps().size()] = capacity.value();
-      return corners;
+    public void addTo(Corners corners) {
+      band.addTo(corners);
+      corners.add(capacity.value());
     }
 
     @Override
@@ -65,8 +61,9 @@ final class EnergyBounds {
   /** A limit that does not depend on the current within a range: an energy limiting class. */
   record Limit(Figure energy, double fromA, Figure upTo) implements EnergyBound {
     @Override
-    public double[] corners() {
-      return new double[] {fromA, upTo.value()};
+    public void addTo(Corners corners) {
+      corners.add(fromA);
+      corners.add(upTo.value());
     }
 
     @Override
@@ -101,8 +98,8 @@ final class EnergyBounds {
    */
   record Pair(Limit limit, Figure own, boolean rated) implements EnergyBound {
     @Override
-    public double[] corners() {
-      return limit.corners();
+    public void addTo(Corners corners) {
+      limit.addTo(corners);
     }
 
     @Override
@@ -141,8 +138,9 @@ final class EnergyBounds {
    */
   record FusePoint(Figure current, double timeS, Figure capacity) implements EnergyBound {
     @Override
-    public double[] corners() {
-      return new double[] {current.value(), capacity.value()};
+    public void addTo(Corners corners) {
+      corners.add(current.value());
+      corners.add(capacity.value());
     }
 
     @Override
@@ -174,8 +172,8 @@ final class EnergyBounds {
   /** No gG fuse lets through less than its least pre-arcing energy. */
   record PreArcing(Value least) implements EnergyBound {
     @Override
-    public double[] corners() {
-      return new double[0];
+    public void addTo(Corners corners) {
+      // It says the same of every current.
     }
 
     @Override
@@ -202,8 +200,8 @@ final class EnergyBounds {
     }
 
     @Override
-    public double[] corners() {
-      return new double[] {upTo.value()};
+    public void addTo(Corners corners) {
+      corners.add(upTo.value());
     }
 
     @Override

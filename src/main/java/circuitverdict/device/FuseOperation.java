@@ -6,6 +6,7 @@ import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -32,7 +33,7 @@ final class FuseOperation {
       }
       return OperatingCurrent.unknown();
     }
-    Table table = d.edition().table("fuse-operating-currents");
+    Table table = d.edition().table(TableName.FUSE_OPERATING_CURRENTS);
     String standard = fuse.data().standard();
     String time = timeS >= LONG ? "5" : "0.4";
     Value current =
@@ -52,6 +53,6 @@ final class FuseOperation {
     if (timeS < SHORT || !fuse.data().standard().equals("BS 88-2")) {
       return null;
     }
-    return d.edition().table("fuse-gates").at("greatest-0.1", rated.value());
+    return d.edition().table(TableName.FUSE_GATES).at("greatest-0.1", rated.value());
   }
 }

@@ -4,6 +4,7 @@ import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.standard.Edition;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,18 +38,24 @@ final class FuseTimes {
   static List<Point> points(Fuse fuse, double rated, Edition edition) {
     List<Point> points = new ArrayList<>(4);
     String standard = fuse.data().standard();
-    add(points, edition.table("fuse-operating-currents").at("current-5", standard, rated), 5);
-    add(points, edition.table("fuse-operating-currents").at("current-0.4", standard, rated), 0.4);
+    add(
+        points,
+        edition.table(TableName.FUSE_OPERATING_CURRENTS).at("current-5", standard, rated),
+        5);
+    add(
+        points,
+        edition.table(TableName.FUSE_OPERATING_CURRENTS).at("current-0.4", standard, rated),
+        0.4);
     if (BS_88_2.equals(standard)) {
-      add(points, edition.table("fuse-gates").at("greatest-5", rated), 5);
-      add(points, edition.table("fuse-gates").at("greatest-0.1", rated), 0.1);
+      add(points, edition.table(TableName.FUSE_GATES).at("greatest-5", rated), 5);
+      add(points, edition.table(TableName.FUSE_GATES).at("greatest-0.1", rated), 0.1);
     }
     return points;
   }
 
   static Value leastPreArcing(Fuse fuse, double rated, Edition edition) {
     return BS_88_2.equals(fuse.data().standard())
-        ? edition.table("fuse-pre-arcing").at("least", rated)
+        ? edition.table(TableName.FUSE_PRE_ARCING).at("least", rated)
         : null;
   }
 

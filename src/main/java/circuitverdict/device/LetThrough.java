@@ -10,9 +10,9 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * The energy a device lets through over a range of fault currents (434.5.2, 543.1.3), as the
@@ -32,14 +32,14 @@ public final class LetThrough {
 
   private final ProtectiveDevice device;
   private final Dossier d;
-  private List<EnergyBound> bounds;
+  private EnergyBound[] bounds;
   private boolean residual;
   private Told told;
 
   /** What was last said, and of which range. */
   private record Told(Figure from, Figure upTo, Energy energy) {}
 
-  private LetThrough(ProtectiveDevice device, List<EnergyBound> bounds, Dossier d) {
+  private LetThrough(ProtectiveDevice device, EnergyBound[] bounds, Dossier d) {
     this.device = device;
     this.bounds = bounds;
     this.d = d;
@@ -59,7 +59,7 @@ public final class LetThrough {
     Figure capacity = letThrough.capacity();
     if (device instanceof Breaker breaker && Comparator.atMost(currentA, capacity.value())) {
       double row = Double.POSITIVE_INFINITY;
-      for (Row each : d.edition().table("energy-limits").rows()) {
+      for (Row each : d.edition().table(TableName.ENERGY_LIMITS).rows()) {
         double listed = each.keys().get(1).to();
         row = Comparator.atMost(currentA, listed) ? Math.min(row, listed) : row;
       }
@@ -114,8 +114,8 @@ public final class LetThrough {
   }
 
   private void add(EnergyBound bound) {
-    bounds = new ArrayList<>(bounds);
-    bounds.add(bound);
+    bounds = Arrays.copyOf(bounds, bounds.length + 1);
+    bounds[bounds.length - 1] = bound;
     told = null;
   }
 
@@ -239,7 +239,7 @@ public final class LetThrough {
     if (breaker.energyClass() == null || breaker.characteristic() == null || rated == null) {
       return null;
     }
-    Table table = d.edition().table("energy-limits");
+    Table table = d.edition().table(TableName.ENERGY_LIMITS);
     return table.has(breaker.characteristic())
         ? table.at(breaker.characteristic(), rated, capacityA, breaker.energyClass())
         : null;
@@ -250,7 +250,7 @@ public final class LetThrough {
     if (breaker.energyClass() != null) {
       return false;
     }
-    for (Row row : d.edition().table("energy-limits").rows()) {
+    for (Row row : d.edition().table(TableName.ENERGY_LIMITS).rows()) {
       int listed = (int) row.keys().get(2).to();
       Breaker classed =
           new Breaker(breaker.data(), breaker.characteristic(), listed, breaker.multiples());

@@ -4,6 +4,7 @@ import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -21,7 +22,7 @@ record MagneticBand(double lower, double upper) {
     if (breaker.characteristic() == null) {
       return null;
     }
-    Table bands = edition.table("magnetic-bands");
+    Table bands = edition.table(TableName.MAGNETIC_BANDS);
     Value lower = bands.at("lower", breaker.characteristic());
     Double statedLower = breaker.multiples().lower();
     Double statedUpper = breaker.multiples().upper();

@@ -16,8 +16,10 @@ record MakersPoints(ProtectiveDevice device) implements EnergyBound {
   }
 
   @Override
-  public double[] corners() {
-    return points().stream().mapToDouble(LetThroughPoint::prospectiveCurrentA).toArray();
+  public void addTo(Corners corners) {
+    for (LetThroughPoint point : points()) {
+      corners.add(point.prospectiveCurrentA());
+    }
   }
 
   @Override

@@ -16,7 +16,7 @@ import java.util.List;
 final class OwnEvidence {
   private OwnEvidence() {}
 
-  static List<EnergyBound> of(ProtectiveDevice device, Dossier d) {
+  static EnergyBound[] of(ProtectiveDevice device, Dossier d) {
     List<EnergyBound> bounds = new ArrayList<>(4);
     if (!device.data().letThrough().isEmpty()) {
       bounds.add(new MakersPoints(device));
@@ -36,7 +36,7 @@ final class OwnEvidence {
     if (device instanceof Fuse fuse) {
       addFuse(fuse, capacity, bounds, d);
     }
-    return bounds;
+    return bounds.toArray(EnergyBound[]::new);
   }
 
   /** The class by the row of a capacity, up to that and no further than the device's own. */

@@ -15,6 +15,7 @@ import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.List;
 
@@ -69,7 +70,7 @@ public final class ResidualTime {
       return Figure.unknown("tr", Unit.SECOND);
     }
     String delay = residual.delay() == Residual.Delay.GENERAL ? "general" : "S";
-    Table times = d.edition().table("residual-break-times");
+    Table times = d.edition().table(TableName.RESIDUAL_BREAK_TIMES);
     Value best = null;
     for (Row row : times.rows()) {
       double reached = row.keys().get(1).to();
@@ -121,7 +122,7 @@ public final class ResidualTime {
 
   private static Figure leastWithin(String delay, double timeS, Dossier d) {
     Figure least = Figure.unknown("mΔ", Unit.ONE);
-    Table times = d.edition().table("residual-break-times");
+    Table times = d.edition().table(TableName.RESIDUAL_BREAK_TIMES);
     for (Row row : times.rows()) {
       double multiple = row.keys().get(1).to();
       boolean fits =

@@ -7,6 +7,7 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,9 +41,11 @@ public final class TripBand {
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
   private final List<Step> steps;
+  private final Step[] along;
 
-  private TripBand(List<Step> steps) {
-    this.steps = List.copyOf(steps);
+  private TripBand(Step[] steps) {
+    this.steps = List.of(steps);
+    this.along = steps;
   }
 
   /** The band of a breaker; null where its data or its kind do not give one. */
@@ -59,7 +62,7 @@ public final class TripBand {
   private static TripBand ofBreaker(Breaker breaker, Edition edition) {
     Double rated = breaker.data().ratedCurrentA();
     MagneticBand band = MagneticBand.of(breaker, edition);
-    Table times = edition.table("breaker-test-times");
+    Table times = edition.table(TableName.BREAKER_TEST_TIMES);
     Value conventional = rated == null ? null : times.at("conventional", rated);
     if (band == null || conventional == null) {
       return null;
@@ -93,7 +96,7 @@ public final class TripBand {
     }
     double tolerance = edition.constant(Constant.ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE).number();
     Value instantaneous = edition.constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS);
-    Value conventional = edition.table("adjustable-test-times").at("conventional", rated);
+    Value conventional = edition.table(TableName.ADJUSTABLE_TEST_TIMES).at("conventional", rated);
     double hold =
         edition.constant(Constant.ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING).number() * rated;
     double trip =
@@ -137,12 +140,19 @@ public final class TripBand {
 
   /** The step that holds at a current; at a corner the one above it. */
   Step at(double currentA) {
-    for (Step step : steps) {
+    for (Step step : along) {
       if (!Comparator.atMost(step.toA(), currentA)) {
         return step;
       }
     }
-    return steps.get(steps.size() - 1);
+    return along[along.length - 1];
+  }
+
+  /** Adds the currents at which a step begins. */
+  void addTo(Corners corners) {
+    for (Step step : along) {
+      corners.add(step.fromA());
+    }
   }
 
   private static final class Builder {
@@ -158,7 +168,7 @@ public final class TripBand {
     }
 
     TripBand build() {
-      return new TripBand(steps);
+      return new TripBand(steps.toArray(Step[]::new));
     }
   }
 }

@@ -12,6 +12,7 @@ import circuitverdict.explain.Working;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +58,7 @@ final class TripCorner {
     test(Constant.BREAKER_TESTS_CONVENTIONAL_TRIPPING, rated);
     test(Constant.BREAKER_TESTS_THERMAL_TEST, rated);
     if (breaker.characteristic() != null) {
-      Table bands = d.edition().table("magnetic-bands");
+      Table bands = d.edition().table(TableName.MAGNETIC_BANDS);
       tabled(bands.at("lower", breaker.characteristic()), rated);
       tabled(bands.at("upper", breaker.characteristic()), rated);
     }

@@ -71,8 +71,7 @@ public final class Dossier {
     Shared.Memo memo = shared.find(topic, about);
     if (memo == null) {
       Dossier inner = new Dossier(edition, allowance, working.fresh(), shared);
-      memo = new Shared.Memo(topic, about, work.apply(inner), inner);
-      shared.keep(memo);
+      memo = shared.keep(topic, about, work.apply(inner), inner);
     }
     return memo;
   }

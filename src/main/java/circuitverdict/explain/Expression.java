@@ -1,7 +1,6 @@
 package circuitverdict.explain;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -11,11 +10,6 @@ import java.util.function.Supplier;
  * units, never constants of the trade.
  */
 final class Expression {
-  /** A node of the expression. */
-  interface Node {
-    double value(Figure[] operands);
-  }
-
   private final String text;
   private final List<String> names = new ArrayList<>();
   private int at;
@@ -38,67 +32,44 @@ final class Expression {
   }
 
   private Node sum() {
-    return chain('+', '−', this::product);
+    return chain('+', '−', this::product, Node.Sum::new, Node.LongSum::new);
   }
 
   private Node product() {
-    return chain('·', '/', this::power);
+    return chain('·', '/', this::power, Node.Product::new, Node.LongProduct::new);
   }
 
-  private Node chain(char one, char other, Supplier<Node> term) {
-    Chain chain = new Chain();
-    chain.add(one, term.get());
-    while (peek() == one || peek() == other) {
-      char sign = text.charAt(at);
-      at++;
-      chain.add(sign, term.get());
-    }
-    return chain.nodes.length == 1 ? chain.nodes[0] : chain;
+  /** Joins two terms. */
+  private interface Pair {
+    Node of(Node first, boolean inverse, Node second);
   }
 
-  /** One operand. */
-  private record Operand(int index) implements Node {
-    @Override
-    public double value(Figure[] operands) {
-      return operands[index].value();
-    }
+  /** Joins three terms. */
+  private interface Triple {
+    Node of(Node first, boolean inverse, Node second, boolean thenInverse, Node third);
   }
 
-  /** Terms joined by signs of one rank, from left to right; operands are read in place. */
-  private static final class Chain implements Node {
-    private Node[] nodes = {};
-    private int[] operand = {};
-    private char[] signs = {};
-
-    void add(char sign, Node node) {
-      int size = nodes.length;
-      nodes = Arrays.copyOf(nodes, size + 1);
-      operand = Arrays.copyOf(operand, size + 1);
-      signs = Arrays.copyOf(signs, size + 1);
-      nodes[size] = node;
-      operand[size] = node instanceof Operand leaf ? leaf.index() : -1;
-      signs[size] = sign;
-    }
-
-    @Override
-    public double value(Figure[] operands) {
-      double value = term(0, operands);
-      for (int i = 1; i < nodes.length; i++) {
-        double next = term(i, operands);
-        switch (signs[i]) {
-          case '+' -> value += next;
-          case '−' -> value -= next;
-          case '·' -> value *= next;
-          default -> value /= next;
-        }
+  /** Terms joined from left to right by signs of one rank, of which one is the other's inverse. */
+  private Node chain(char sign, char inverse, Supplier<Node> term, Pair pair, Triple triple) {
+    Node chain = term.get();
+    while (peek() == sign || peek() == inverse) {
+      boolean inverted = signed(inverse);
+      Node second = term.get();
+      if (peek() == sign || peek() == inverse) {
+        boolean thenInverted = signed(inverse);
+        chain = triple.of(chain, inverted, second, thenInverted, term.get());
+      } else {
+        chain = pair.of(chain, inverted, second);
       }
-      return value;
     }
+    return chain;
+  }
 
-    private double term(int at, Figure[] operands) {
-      int index = operand[at];
-      return index >= 0 ? operands[index].value() : nodes[at].value(operands);
-    }
+  /** Reads a sign: whether it is this one. */
+  private boolean signed(char inverse) {
+    boolean inverted = peek() == inverse;
+    at++;
+    return inverted;
   }
 
   private Node power() {
@@ -107,10 +78,7 @@ final class Expression {
       return base;
     }
     at++;
-    return v -> {
-      double x = base.value(v);
-      return x * x;
-    };
+    return new Node.Square(base);
   }
 
   private Node atom() {
@@ -121,7 +89,7 @@ final class Expression {
     if (c == '√') {
       at++;
       Node inner = peek() == '(' ? bracketed() : atom();
-      return v -> Math.sqrt(inner.value(v));
+      return new Node.Root(inner);
     }
     if (Character.isDigit(c)) {
       return number();
@@ -141,8 +109,7 @@ final class Expression {
     while (at < text.length() && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
       at++;
     }
-    double number = Double.parseDouble(text.substring(from, at));
-    return v -> number;
+    return new Node.Number(Double.parseDouble(text.substring(from, at)));
   }
 
   private Node named() {
@@ -162,7 +129,7 @@ final class Expression {
       index = names.size();
       names.add(name);
     }
-    return new Operand(index);
+    return new Node.Operand(index);
   }
 
   private Node extreme(boolean least) {
@@ -171,9 +138,7 @@ final class Expression {
     expect(';');
     Node second = sum();
     expect(')');
-    return least
-        ? v -> Math.min(first.value(v), second.value(v))
-        : v -> Math.max(first.value(v), second.value(v));
+    return least ? new Node.Least(first, second) : new Node.Greatest(first, second);
   }
 
   private boolean partOfName() {

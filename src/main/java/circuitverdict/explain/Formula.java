@@ -6,29 +6,27 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A formula as it is shown and as it is evaluated: one text for both.
+ * A formula as it is shown and as it is evaluated: one text for both. Made by {@link #of} only; a
+ * record, so that the compiler takes a constant formula for what it is.
  *
  * <p>Example: {@code Formula.of("Zs", Unit.OHM, "Zdb + L·(r1 + r2)·Cθ/1000")}.
+ *
+ * @param symbol symbol of the result
+ * @param unit unit of the result
+ * @param text the formula as shown
+ * @param operands symbols of the operands, in the order in which they are given
+ * @param wanted how many operands there are
+ * @param root what is evaluated
+ * @param pieces what is shown with figures put in
  */
-public final class Formula {
-  private final String symbol;
-  private final Unit unit;
-  private final String text;
-  private final Expression.Node root;
-  private final List<String> operands;
-  private final int wanted;
-  private final List<Piece> pieces;
-
-  private Formula(String symbol, Unit unit, String text) {
-    this.symbol = symbol;
-    this.unit = unit;
-    this.text = text;
-    Expression.Compiled compiled = Expression.compile(text);
-    this.root = compiled.root();
-    this.operands = compiled.names();
-    this.wanted = operands.size();
-    this.pieces = pieces(text, operands);
-  }
+public record Formula(
+    String symbol,
+    Unit unit,
+    String text,
+    List<String> operands,
+    int wanted,
+    Node root,
+    List<Piece> pieces) {
 
   /**
    * A formula.
@@ -36,27 +34,10 @@ public final class Formula {
    * @throws IllegalArgumentException where the text cannot be read
    */
   public static Formula of(String symbol, Unit unit, String text) {
-    return new Formula(symbol, unit, text);
-  }
-
-  /** Symbol of the result. */
-  public String symbol() {
-    return symbol;
-  }
-
-  /** Unit of the result. */
-  public Unit unit() {
-    return unit;
-  }
-
-  /** The formula as shown. */
-  public String text() {
-    return text;
-  }
-
-  /** Symbols of the operands, in the order in which they are given. */
-  public List<String> operands() {
-    return operands;
+    Expression.Compiled compiled = Expression.compile(text);
+    List<String> names = compiled.names();
+    return new Formula(
+        symbol, unit, text, names, names.size(), compiled.root(), pieces(text, names));
   }
 
   double evaluate(Figure[] figures) {
@@ -87,7 +68,7 @@ public final class Formula {
   }
 
   /** A stretch of the text: an operand's symbol, or what stands between. */
-  private record Piece(String text, int operand) {}
+  record Piece(String text, int operand) {}
 
   private static List<Piece> pieces(String text, List<String> names) {
     List<Piece> pieces = new ArrayList<>();

@@ -1,8 +1,5 @@
 package circuitverdict.explain;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * What the checks of one run have in common, evaluated once: each with the steps and notes that
  * came with it, so that every check that uses it tells them as its own.
@@ -23,38 +20,44 @@ public final class Shared {
     LEAST_CURRENT_BETWEEN_LINES,
     TRIP_BAND,
     ENERGY_BOUNDS,
+    DISCONNECTION_TIME,
+    LOOP_LIMIT,
     TEMPERATURE_FACTOR,
     HEAT_LIMIT_LINE,
     HEAT_LIMIT_NEUTRAL,
     HEAT_LIMIT_PROTECTIVE
   }
 
-  record Memo(Topic topic, Object about, Object value, Dossier dossier) {}
+  private static final int TOPICS = Topic.values().length;
 
-  private final List<Memo> memos = new ArrayList<>(12);
+  /** What was found about something, and what was found on the same topic before. */
+  record Memo(Object about, Object value, Dossier dossier, Memo before) {}
+
+  private final Memo[] last = new Memo[TOPICS];
 
   Memo find(Topic topic, Object about) {
-    for (int i = 0; i < memos.size(); i++) {
-      Memo memo = memos.get(i);
-      if (memo.topic == topic && memo.about == about) {
-        return memo;
-      }
+    Memo memo = last[topic.ordinal()];
+    while (memo != null && memo.about != about) {
+      memo = memo.before;
     }
-    return null;
+    return memo;
   }
 
   /** A fresh start that knows already what was evaluated about this, which nothing else touches. */
   public Shared knowing(Object about) {
     Shared next = new Shared();
-    for (int i = 0; i < memos.size(); i++) {
-      if (memos.get(i).about == about) {
-        next.keep(memos.get(i));
+    for (Topic topic : Topic.values()) {
+      Memo memo = find(topic, about);
+      if (memo != null) {
+        next.keep(topic, about, memo.value, memo.dossier);
       }
     }
     return next;
   }
 
-  void keep(Memo memo) {
-    memos.add(memo);
+  Memo keep(Topic topic, Object about, Object value, Dossier dossier) {
+    Memo memo = new Memo(about, value, dossier, last[topic.ordinal()]);
+    last[topic.ordinal()] = memo;
+    return memo;
   }
 }

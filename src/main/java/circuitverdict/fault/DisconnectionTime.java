@@ -9,9 +9,11 @@ import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -25,7 +27,12 @@ import circuitverdict.standard.Value;
 public record DisconnectionTime(Figure strictest, Figure mildest) {
 
   /** The time for a circuit; unknown where earthing, voltage or rating are. */
-  public static DisconnectionTime of(Circuit circuit, ProtectiveDevice device, Dossier d) {
+  public static DisconnectionTime of(Circuit circuit, Dossier d) {
+    return d.once(Topic.DISCONNECTION_TIME, circuit, inner -> find(circuit, inner));
+  }
+
+  private static DisconnectionTime find(Circuit circuit, Dossier d) {
+    ProtectiveDevice device = circuit.device();
     Supply.Earthing earthing = d.need(circuit.supply().earthing(), At.EARTHING);
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
     if (earthing == null || !voltage.known()) {
@@ -36,7 +43,7 @@ public record DisconnectionTime(Figure strictest, Figure mildest) {
       return new DisconnectionTime(unknown(), unknown());
     }
     String system = earthing.tn() ? "TN" : "TT";
-    Value tabled = d.edition().table("41.1").at("ac", system, voltage.value());
+    Value tabled = d.edition().table(TableName.TABLE_41_1).at("ac", system, voltage.value());
     Figure table = d.tabled("t,max", tabled, Unit.SECOND, At.VOLTAGE);
     Figure other =
         d.constant(

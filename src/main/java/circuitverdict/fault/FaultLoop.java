@@ -24,27 +24,22 @@ import circuitverdict.standard.Constant;
  */
 public record FaultLoop(Formula least, Figure supply, LoopPart part, Figure impedance) {
   /** The formulas of a kind of loop, in its own symbols. */
-  private enum Kind {
-    EARTH("Zdb", "Xdb", "R1R2", "X", "Zs", "Ief,min"),
-    NEUTRAL("Zdb,n", "Xdb,n", "R1Rn", "Xn", "Zn", "Iln,min");
+  private record Kind(
+      String reactance, Formula sum, Formula sumOfModuli, Formula phasors, Formula least) {
+    static final Kind EARTH = of("Zdb", "Xdb", "R1R2", "X", "Zs", "Ief,min");
+    static final Kind NEUTRAL = of("Zdb,n", "Xdb,n", "R1Rn", "Xn", "Zn", "Iln,min");
 
-    private final String reactance;
-    private final Formula sum;
-    private final Formula sumOfModuli;
-    private final Formula phasors;
-    private final Formula least;
-
-    Kind(String supply, String reactance, String r, String x, String loop, String current) {
-      this.reactance = reactance;
-      this.sum = Formula.of(loop, Unit.OHM, supply + " + " + r);
-      this.sumOfModuli = Formula.of(loop, Unit.OHM, supply + " + √(" + r + "² + " + x + "²)");
-      this.phasors =
-          Formula.of(
-              loop,
-              Unit.OHM,
-              "√((√(" + supply + "² − " + reactance + "²) + " + r + ")² + (" + reactance + " + " + x
-                  + ")²)");
-      this.least = Formula.of(current, Unit.AMPERE, "Cmin·Uo/" + loop);
+    private static Kind of(
+        String supply, String reactance, String r, String x, String loop, String current) {
+      String moduli = supply + " + √(" + r + "² + " + x + "²)";
+      String resistance = "√(" + supply + "² − " + reactance + "²) + " + r;
+      String phasors = "√((" + resistance + ")² + (" + reactance + " + " + x + ")²)";
+      return new Kind(
+          reactance,
+          Formula.of(loop, Unit.OHM, supply + " + " + r),
+          Formula.of(loop, Unit.OHM, moduli),
+          Formula.of(loop, Unit.OHM, phasors),
+          Formula.of(current, Unit.AMPERE, "Cmin·Uo/" + loop));
     }
   }
 

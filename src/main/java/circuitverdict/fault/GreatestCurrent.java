@@ -45,9 +45,10 @@ public final class GreatestCurrent {
    */
   public static Figure ofWay(Circuit circuit, LiveConductors live, Integer poles, Dossier d) {
     Supply supply = circuit.supply();
-    Figure stated = stated(circuit, live, d);
+    List<Kind> kinds = kinds(circuit, live);
+    Figure stated = stated(kinds, supply, d);
     boolean bounded = supply.maximumFaultCurrentA() != null;
-    List<Pointer> open = bounded ? heldByAnyKind(circuit, live) : unstated(circuit, live);
+    List<Pointer> open = bounded ? heldByAnyKind(kinds, supply, live) : unstated(kinds, live);
     if (stated.known() && open.isEmpty() && !ofNoStatedKind(supply)) {
       return stated;
     }
@@ -63,15 +64,19 @@ public final class GreatestCurrent {
 
   /** The greatest of the stated kinds that can flow in a way; unknown where there is none. */
   public static Figure stated(Circuit circuit, LiveConductors live, Dossier d) {
+    return stated(kinds(circuit, live), circuit.supply(), d);
+  }
+
+  private static Figure stated(List<Kind> kinds, Supply supply, Dossier d) {
     Kind greatest = null;
-    for (Kind kind : kinds(circuit, live)) {
+    for (Kind kind : kinds) {
       boolean greater =
           kind.ampere() != null && (greatest == null || kind.ampere() > greatest.ampere());
       greatest = greater ? kind : greatest;
     }
     return greatest == null
         ? Figure.unknown("If,max", Unit.AMPERE)
-        : read(greatest.ampere(), greatest.at(), circuit.supply(), d);
+        : read(greatest.ampere(), greatest.at(), supply, d);
   }
 
   /**
@@ -79,15 +84,19 @@ public final class GreatestCurrent {
    * are stated and less: it may be that of one of these, or of a fault that cannot flow here.
    */
   public static List<Pointer> heldByAnyKind(Circuit circuit, LiveConductors live) {
-    Double any = circuit.supply().maximumFaultCurrentA();
+    return heldByAnyKind(kinds(circuit, live), circuit.supply(), live);
+  }
+
+  private static List<Pointer> heldByAnyKind(List<Kind> kinds, Supply supply, LiveConductors live) {
+    Double any = supply.maximumFaultCurrentA();
     boolean stated = false;
-    for (Kind kind : kinds(circuit, live)) {
+    for (Kind kind : kinds) {
       stated |= kind.ampere() != null;
       if (any == null || kind.ampere() != null && kind.ampere() >= any) {
         return List.of();
       }
     }
-    return stated ? unstated(circuit, live) : List.of();
+    return stated ? unstated(kinds, live) : List.of();
   }
 
   /**
@@ -113,9 +122,9 @@ public final class GreatestCurrent {
    * Kinds that can flow in the way, are not stated, and are bounded by none that is: a fault
    * between two lines does not exceed that of all three.
    */
-  private static List<Pointer> unstated(Circuit circuit, LiveConductors live) {
+  private static List<Pointer> unstated(List<Kind> kinds, LiveConductors live) {
     List<Pointer> unstated = new ArrayList<>(4);
-    for (Kind kind : kinds(circuit, live)) {
+    for (Kind kind : kinds) {
       boolean bounded = live.lines() == 3 && kind.at() == At.TWO_PHASE_CURRENT;
       if (kind.ampere() == null && !bounded) {
         unstated.add(kind.at());
@@ -229,7 +238,7 @@ public final class GreatestCurrent {
   }
 
   private static Figure read(double ampere, Pointer at, Supply supply, Dossier d) {
-    Figure stated = d.given("If,max", ampere, Unit.AMPERE, at);
+    Figure stated = new Figure("If,max", ampere, Unit.AMPERE, at);
     if (!Uncertainty.measured(supply)) {
       return d.working().look(stated);
     }

@@ -1,11 +1,15 @@
 package circuitverdict.fault;
 
+import circuitverdict.circuit.Circuit;
+import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.device.OperatingCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -19,6 +23,19 @@ public record LoopLimit(Figure impedance, Value printed) {
   private static final Formula EXACT = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/Ia");
   private static final Formula OF_TABLE = Formula.of("Zs,max", Unit.OHM, "min(Cmin·Uo/Ia; Zs,tab)");
   private static final Formula RESIDUAL = Formula.of("Zs,max", Unit.OHM, "UL/IΔn");
+
+  /** The limit for the circuit's device within a time, s; unknown where that is not known. */
+  public static LoopLimit within(Circuit circuit, Figure time, Dossier d) {
+    return d.once(Topic.LOOP_LIMIT, time, inner -> find(circuit, time, inner));
+  }
+
+  private static LoopLimit find(Circuit circuit, Figure time, Dossier d) {
+    if (!time.known()) {
+      return unknown();
+    }
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    return of(OperatingCurrent.within(circuit.device(), time.value(), d), voltage, d);
+  }
 
   /** The limit for an operating current at a nominal voltage. */
   public static LoopLimit of(OperatingCurrent operating, Figure voltage, Dossier d) {
@@ -37,7 +54,7 @@ public record LoopLimit(Figure impedance, Value printed) {
   /** The limit for a residual operating current (411.5.3, Table 41.5). */
   public static LoopLimit ofResidual(Figure operatingCurrent, Dossier d) {
     Figure touch = d.constant("UL", Constant.TOUCH_VOLTAGE);
-    Value printed = d.edition().table("41.5").at("printed", operatingCurrent.value());
+    Value printed = d.edition().table(TableName.TABLE_41_5).at("printed", operatingCurrent.value());
     return new LoopLimit(d.working().step(RESIDUAL, touch, operatingCurrent), printed);
   }
 

@@ -12,6 +12,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
@@ -118,7 +119,8 @@ public final class SupplyLoop {
     if (supply.point() == null) {
       d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
     }
-    Value value = d.edition().constant("supply-typical", "loop/" + supply.earthing().word());
+    Value value =
+        d.edition().table(TableName.SUPPLY_TYPICAL).at("value", "loop/" + supply.earthing().word());
     Figure loop = Figure.of(EARTH, value);
     if (supply.earthing() == Supply.Earthing.TT) {
       // The typical figure is the supply's own part: the installation's electrode comes on top.
@@ -135,7 +137,7 @@ public final class SupplyLoop {
       d.missing(At.BASIS);
       return Figure.unknown(EARTH, Unit.OHM);
     }
-    Figure stated = d.given(EARTH, ohm, Unit.OHM, at);
+    Figure stated = new Figure(EARTH, ohm, Unit.OHM, at);
     if (basis == Supply.Basis.TYPICAL) {
       d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
     }

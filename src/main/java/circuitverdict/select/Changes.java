@@ -13,6 +13,7 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,9 +61,9 @@ final class Changes {
     boolean listed =
         circuit.device() instanceof Breaker each
             && each.characteristic() != null
-            && edition.table("magnetic-bands").at("upper", each.characteristic()) != null;
+            && edition.table(TableName.MAGNETIC_BANDS).at("upper", each.characteristic()) != null;
     if (listed && circuit.device() instanceof Breaker breaker) {
-      List<Row> rows = edition.table("magnetic-bands").rows();
+      List<Row> rows = edition.table(TableName.MAGNETIC_BANDS).rows();
       for (int i = rows.size() - 1; i >= 0; i--) {
         String letter = rows.get(i).keys().get(0).text();
         if (letter.compareTo(breaker.characteristic()) < 0) {
@@ -77,7 +78,7 @@ final class Changes {
     List<Change> changes = new ArrayList<>();
     Double now = circuit.device().data().breakingCapacityA();
     if (circuit.device() instanceof Breaker && now != null) {
-      for (double listed : keys(edition.table("standard-capacities"))) {
+      for (double listed : keys(edition.table(TableName.STANDARD_CAPACITIES))) {
         if (listed > now) {
           changes.add(new Change.Capacity(listed));
         }
@@ -102,9 +103,9 @@ final class Changes {
     }
     List<Double> listed = new ArrayList<>();
     if (device instanceof Breaker) {
-      listed.addAll(keys(edition.table("standard-ratings")));
+      listed.addAll(keys(edition.table(TableName.STANDARD_RATINGS)));
     } else if (device instanceof Fuse) {
-      for (Row row : edition.table("fuse-operating-currents").rows()) {
+      for (Row row : edition.table(TableName.FUSE_OPERATING_CURRENTS).rows()) {
         if (row.keys().get(0).text().equals(device.data().standard())) {
           listed.add(row.keys().get(1).to());
         }
@@ -137,7 +138,7 @@ final class Changes {
     if (ownSize) {
       return changes;
     }
-    Table listed = edition.table(flat ? "flat-twin-sizes" : "conductor-resistance");
+    Table listed = edition.table(flat ? TableName.FLAT_TWIN_SIZES : TableName.CONDUCTOR_RESISTANCE);
     if (!flat && coreLike(cable) && cable.protectiveCsaMm2() != null) {
       for (double size : keys(listed)) {
         if (size > cable.protectiveCsaMm2() && size <= cable.lineCsaMm2()) {

@@ -14,6 +14,7 @@ import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
+import circuitverdict.standard.TableName;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -125,9 +126,9 @@ public final class DeviceSelection {
   private List<Breaker> series() {
     List<Breaker> series = new ArrayList<>();
     Integer poles = poles();
-    for (Row rating : edition.table("standard-ratings").rows()) {
-      for (Row band : edition.table("magnetic-bands").rows()) {
-        for (Row capacity : edition.table("standard-capacities").rows()) {
+    for (Row rating : edition.table(TableName.STANDARD_RATINGS).rows()) {
+      for (Row band : edition.table(TableName.MAGNETIC_BANDS).rows()) {
+        for (Row capacity : edition.table(TableName.STANDARD_CAPACITIES).rows()) {
           DeviceData data =
               new DeviceData(
                   "/device",

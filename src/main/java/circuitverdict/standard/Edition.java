@@ -12,6 +12,7 @@ public final class Edition {
   private final Map<String, Table> ordered;
   private final Citation[] clauses = new Citation[Clause.values().length];
   private final String digest;
+  private final Table[] read = new Table[TableName.values().length];
   private final Value[] constants = new Value[Constant.values().length];
 
   Edition(EditionHead head, Map<String, Table> tables, String digest) {
@@ -26,6 +27,9 @@ public final class Edition {
             "edition " + id() + " names no clause for " + clause.rule());
       }
       clauses[clause.ordinal()] = Citation.rule(head.standard(), reference);
+    }
+    for (TableName name : TableName.values()) {
+      read[name.ordinal()] = table(name.id());
     }
     for (Constant constant : Constant.values()) {
       constants[constant.ordinal()] = constant(constant.table(), constant.key());
@@ -68,6 +72,11 @@ public final class Edition {
       throw new IllegalArgumentException("edition " + id() + " has no table " + id);
     }
     return table;
+  }
+
+  /** A table that every edition holds. */
+  public Table table(TableName name) {
+    return read[name.ordinal()];
   }
 
   /** A value that every edition holds. */

@@ -19,8 +19,9 @@ public record Row(List<Key> keys, List<Value> values) {
    * @param to upper end, included
    */
   public record Key(String text, double above, double to) {
-    boolean covers(String word) {
-      return text != null && text.equals(word);
+    /** Words are found by identity where they can be. */
+    public Key {
+      text = text == null ? null : text.intern();
     }
 
     boolean covers(double number) {

@@ -1,141 +1,131 @@
 package circuitverdict.standard;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
- * Finds rows by their keys: by the first word through a hash, then by looking along few rows, at
- * numbers before words.
+ * Finds rows by their keys, as numbers from zero: those with the first word at once, then by
+ * looking along few rows, at numbers before words.
  */
 final class RowIndex {
-  private static final Row[] NONE = new Row[0];
-  private static final Group EMPTY = new Group(List.of());
+  /** Where no row answers. */
+  static final int NO_ROW = -1;
 
-  private final Group all;
-  private final Map<String, Group> groups = new HashMap<>();
+  private static final int[] NONE = {};
 
-  /** Rows that are looked along together, their keys beside each other. */
-  private static final class Group {
-    private final Row[] rows;
-    private final Row.Key[][] keys;
-
-    Group(List<Row> rows) {
-      this.rows = rows.toArray(NONE);
-      int width = rows.isEmpty() ? 0 : rows.get(0).keys().size();
-      this.keys = new Row.Key[width][rows.size()];
-      for (int i = 0; i < rows.size(); i++) {
-        for (int k = 0; k < width; k++) {
-          keys[k][i] = rows.get(i).keys().get(k);
-        }
-      }
-    }
-
-    boolean covers(int at, int key, double number) {
-      return keys[key][at].covers(number);
-    }
-
-    boolean covers(int at, int key, String word) {
-      return keys[key][at].covers(word);
-    }
-  }
+  private final KeyIndex[] keys;
+  private final int[] all;
+  private final int[][] byFirstWord;
 
   RowIndex(List<Row> rows) {
-    all = new Group(rows);
-    Map<String, List<Row>> byWord = new HashMap<>();
-    for (Row row : rows) {
-      String word = row.keys().get(0).text();
-      if (word != null) {
-        byWord.computeIfAbsent(word, key -> new ArrayList<>()).add(row);
+    int width = rows.isEmpty() ? 0 : rows.get(0).keys().size();
+    keys = IntStream.range(0, width).mapToObj(i -> new KeyIndex(rows, i)).toArray(KeyIndex[]::new);
+    all = IntStream.range(0, rows.size()).toArray();
+    int words = width == 0 ? 0 : keys[0].words();
+    byFirstWord =
+        IntStream.range(0, words)
+            .mapToObj(word -> IntStream.of(all).filter(row -> keys[0].is(row, word)).toArray())
+            .toArray(int[][]::new);
+  }
+
+  private int[] among(String first) {
+    int word = keys.length == 0 ? -1 : keys[0].number(first);
+    return word < 0 ? NONE : byFirstWord[word];
+  }
+
+  /** The row with the least upper end of its only key not below a number, and a value. */
+  int atOrAbove(double key, Value[][] values, int column) {
+    return atOrAbove(all, keys[0], key, values, column);
+  }
+
+  /** The same among the rows with this first word, by their second key. */
+  int atOrAbove(String first, double second, Value[][] values, int column) {
+    return atOrAbove(among(first), keys[1], second, values, column);
+  }
+
+  private static int atOrAbove(int[] among, KeyIndex by, double key, Value[][] values, int column) {
+    int best = NO_ROW;
+    double bestAt = Double.POSITIVE_INFINITY;
+    for (int row : among) {
+      double at = by.upTo(row);
+      if (at >= key && at < bestAt && values[row][column] != null) {
+        best = row;
+        bestAt = at;
       }
     }
-    byWord.forEach((word, group) -> groups.put(word, new Group(group)));
+    return best;
   }
 
-  Row[] all() {
-    return all.rows;
+  int find(String key) {
+    int[] among = among(key);
+    return among.length == 0 ? NO_ROW : among[0];
   }
 
-  Row[] group(String first) {
-    return along(first).rows;
-  }
-
-  private Group along(String first) {
-    Group group = groups.get(first);
-    return group == null ? EMPTY : group;
-  }
-
-  Row find(String key) {
-    Row[] group = group(key);
-    return group.length == 0 ? null : group[0];
-  }
-
-  Row find(double key) {
-    for (int i = 0; i < all.rows.length; i++) {
-      if (all.covers(i, 0, key)) {
-        return all.rows[i];
+  int find(double key) {
+    for (int row : all) {
+      if (keys[0].covers(row, key)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
-  Row find(String first, double second) {
-    Group group = along(first);
-    for (int i = 0; i < group.rows.length; i++) {
-      if (group.covers(i, 1, second)) {
-        return group.rows[i];
+  int find(String first, double second) {
+    for (int row : among(first)) {
+      if (keys[1].covers(row, second)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
-  Row find(String first, String second) {
-    Group group = along(first);
-    for (int i = 0; i < group.rows.length; i++) {
-      if (group.covers(i, 1, second)) {
-        return group.rows[i];
+  int find(String first, String second) {
+    int word = keys[1].number(second);
+    for (int row : among(first)) {
+      if (keys[1].is(row, word)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
-  Row find(double first, double second) {
-    for (int i = 0; i < all.rows.length; i++) {
-      if (all.covers(i, 0, first) && all.covers(i, 1, second)) {
-        return all.rows[i];
+  int find(double first, double second) {
+    for (int row : all) {
+      if (keys[0].covers(row, first) && keys[1].covers(row, second)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
   /** Exact keys stand last and are looked at first. */
-  Row find(double first, double second, double third) {
-    for (int i = 0; i < all.rows.length; i++) {
-      if (all.covers(i, 2, third) && all.covers(i, 1, second) && all.covers(i, 0, first)) {
-        return all.rows[i];
+  int find(double first, double second, double third) {
+    for (int row : all) {
+      if (keys[2].covers(row, third) && keys[1].covers(row, second) && keys[0].covers(row, first)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
-  Row find(String first, String second, double third) {
-    Group group = along(first);
-    for (int i = 0; i < group.rows.length; i++) {
-      if (group.covers(i, 2, third) && group.covers(i, 1, second)) {
-        return group.rows[i];
+  int find(String first, String second, double third) {
+    int word = keys[1].number(second);
+    for (int row : among(first)) {
+      if (keys[1].is(row, word) && keys[2].covers(row, third)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 
-  Row find(String first, String second, String third, double fourth) {
-    Group group = along(first);
-    for (int i = 0; i < group.rows.length; i++) {
-      if (group.covers(i, 3, fourth) && group.covers(i, 1, second) && group.covers(i, 2, third)) {
-        return group.rows[i];
+  int find(String first, String second, String third, double fourth) {
+    int word = keys[1].number(second);
+    int next = keys[2].number(third);
+    for (int row : among(first)) {
+      if (keys[1].is(row, word) && keys[2].is(row, next) && keys[3].covers(row, fourth)) {
+        return row;
       }
     }
-    return null;
+    return NO_ROW;
   }
 }

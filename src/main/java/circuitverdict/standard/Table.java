@@ -18,6 +18,7 @@ public final class Table {
   private final List<KeyColumn> keys;
   private final List<Column> columns;
   private final List<Row> rows;
+  private final Value[][] values;
   private final String[] columnNames;
   private final RowIndex index;
 
@@ -48,6 +49,8 @@ public final class Table {
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
     this.index = new RowIndex(this.rows);
+    this.values =
+        rows.stream().map(row -> row.values().toArray(Value[]::new)).toArray(Value[][]::new);
     this.columnNames =
         columns.stream().map(Column::name).map(String::intern).toArray(String[]::new);
   }
@@ -131,31 +134,22 @@ public final class Table {
 
   /** Value of the row with the least exact key not below this number; null beyond the table. */
   public Value atOrAbove(String column, double key) {
-    return atOrAbove(column, index.all(), 0, key);
+    int position = position(column);
+    return position < 0 ? null : cell(index.atOrAbove(key, values, position), position);
   }
 
   /** As {@link #atOrAbove(String, double)} among the rows with this word as first key. */
   public Value atOrAbove(String column, String first, double second) {
-    return atOrAbove(column, index.group(first), 1, second);
+    int position = position(column);
+    return position < 0 ? null : cell(index.atOrAbove(first, second, values, position), position);
   }
 
-  private Value atOrAbove(String column, Row[] among, int position, double key) {
-    Value best = null;
-    double bestAt = Double.POSITIVE_INFINITY;
-    for (Row row : among) {
-      double at = row.keys().get(position).to();
-      Value value = at >= key && at < bestAt ? cell(row, column) : null;
-      if (value != null) {
-        best = value;
-        bestAt = at;
-      }
-    }
-    return best;
+  private Value cell(int row, String column) {
+    return cell(row, position(column));
   }
 
-  private Value cell(Row row, String column) {
-    int position = row == null ? -1 : position(column);
-    return position < 0 ? null : row.values().get(position);
+  private Value cell(int row, int position) {
+    return row == RowIndex.NO_ROW || position < 0 ? null : values[row][position];
   }
 
   private int position(String column) {

@@ -49,6 +49,18 @@ class FormulaTest {
   }
 
   @Test
+  void aChainOfAnyLengthIsReadFromLeftToRight() {
+    Figure a = figure("a", 0.7);
+    Figure b = figure("b", 0.3);
+    Figure c = figure("c", 11);
+    assertEquals(0.7 + 0.3 - 11 + 0.7, value("a + b − c + a", a, b, c));
+    assertEquals(0.7 - 0.3 + 11 - 0.7 - 0.3, value("a − b + c − a − b", a, b, c));
+    assertEquals(0.7 / 0.3 * 11 / 0.7, value("a/b·c/a", a, b, c));
+    assertEquals(0.7 * 0.3 / 11 * 0.7 / 0.3, value("a·b/c·a/b", a, b, c));
+    assertEquals(0.7 * 0.3 * 11 * 0.7 * 0.3 / 11, value("a·b·c·a·b/c", a, b, c));
+  }
+
+  @Test
   void theFormulasOfTheTradeAgreeWithIndependentArithmetic() {
     Random random = new Random(41);
     for (int i = 0; i < 1_000; i++) {

@@ -136,7 +136,7 @@ class DisconnectionTimeTest {
 
   private static DisconnectionTime time(Scenario scenario, Dossier d) {
     Circuit circuit = scenario.circuit();
-    return DisconnectionTime.of(circuit, circuit.device(), d);
+    return DisconnectionTime.of(circuit, d);
   }
 
   private static Scenario circuit(

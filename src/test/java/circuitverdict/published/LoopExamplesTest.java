@@ -115,9 +115,7 @@ class LoopExamplesTest {
   }
 
   private static double time(Scenario scenario) {
-    DisconnectionTime time =
-        DisconnectionTime.of(
-            scenario.circuit(), scenario.circuit().device(), Bench.dossier(WITH_CMIN));
+    DisconnectionTime time = DisconnectionTime.of(scenario.circuit(), Bench.dossier(WITH_CMIN));
     assertEquals(time.strictest().value(), time.mildest().value());
     return time.strictest().value();
   }

@@ -132,7 +132,7 @@ class TableSweepTest {
       Row.Key key = asked.keys().get(i);
       boolean one =
           key.text() != null
-              ? row.keys().get(i).covers(key.text())
+              ? key.text().equals(row.keys().get(i).text())
               : row.keys().get(i).covers(key.to());
       if (!one) {
         return false;

@@ -67,6 +67,23 @@ class TableTest {
     assertNull(drop.at("limit", "public", "heating"));
   }
 
+  @Test
+  void aWordIsFoundByItsLettersTooNotOnlyAsTheObjectOfTheTable() {
+    Table live = EDITION.table(TableName.K_LIVE);
+    String copper = new StringBuilder("copper").toString();
+    String plastic = new StringBuilder("thermoplastic-70").toString();
+    assertEquals(115, live.at(new StringBuilder("k").toString(), copper, plastic, 300).number());
+    assertNull(live.at("k", new StringBuilder("silver").toString(), plastic, 300));
+    assertNull(live.at("k", copper, new StringBuilder("paper-80").toString(), 300));
+  }
+
+  @Test
+  void everyNameOfATableIsThatOfATableThatIsServed() {
+    for (TableName name : TableName.values()) {
+      assertEquals(name.id(), EDITION.table(name).id());
+    }
+  }
+
   /** On-Site Guide (from memory): 1.0 mm² up to 3 kA, 2.5 mm² above; 1e-12 of it is equal. */
   @Test
   void aBandReachesToItsEndWhateverBinaryRoundingAdds() {

@@ -124,6 +124,7 @@ public final class CircuitMapping {
 
   private static Installation installation(Members m) {
     return new Installation(
+        m.place(),
         m.term("referenceMethod"),
         m.number("ambientTemperatureC"),
         m.integer("groupedCircuits"),

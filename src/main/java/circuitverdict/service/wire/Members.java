@@ -88,7 +88,8 @@ record Members(JsonNode node, String place) {
     }
     String known = TERMS.get(text);
     if (known == null && TERMS.size() < MOST_TERMS) {
-      known = TERMS.putIfAbsent(text, text);
+      known = text.intern();
+      TERMS.put(known, known);
     }
     return known == null ? text : known;
   }

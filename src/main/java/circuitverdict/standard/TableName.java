@@ -1,0 +1,64 @@
+package circuitverdict.standard;
+
+/**
+ * The tables that rules read, each named once. Every edition must hold them all: one that does not
+ * stops the start of the service.
+ */
+public enum TableName {
+  ADJUSTABLE_TEST_TIMES("adjustable-test-times"),
+  ARMOUR_RESISTANCE("armour-resistance"),
+  BREAKER_TEST_TIMES("breaker-test-times"),
+  CONDUCTOR_RESISTANCE("conductor-resistance"),
+  CONVENTIONAL_CURRENTS("conventional-currents"),
+  ENERGY_GUIDANCE("energy-guidance"),
+  ENERGY_LIMITS("energy-limits"),
+  FLAT_TWIN_SIZES("flat-twin-sizes"),
+  FUSE_BREAKING_CAPACITY("fuse-breaking-capacity"),
+  FUSE_GATES("fuse-gates"),
+  FUSE_OPERATING_CURRENTS("fuse-operating-currents"),
+  FUSE_PRE_ARCING("fuse-pre-arcing"),
+  K_LIVE("k-live"),
+  K_PROTECTIVE("k-protective"),
+  MAGNETIC_BANDS("magnetic-bands"),
+  OVERLOAD_DEEMED("overload-deemed"),
+  RESIDUAL_BREAK_TIMES("residual-break-times"),
+  SERVICE_CAPACITY("service-capacity"),
+  STANDARD_CAPACITIES("standard-capacities"),
+  STANDARD_RATINGS("standard-ratings"),
+  SUPPLY_TYPICAL("supply-typical"),
+  TABLE_41_1("41.1"),
+  TABLE_41_3("41.3"),
+  TABLE_41_5("41.5"),
+  TABLE_4B1("4B1"),
+  TABLE_4B2("4B2"),
+  TABLE_4B3("4B3"),
+  TABLE_4C1("4C1"),
+  TABLE_4C3("4C3"),
+  TABLE_4D1A("4D1A"),
+  TABLE_4D1B("4D1B"),
+  TABLE_4D2A("4D2A"),
+  TABLE_4D2B("4D2B"),
+  TABLE_4D4A("4D4A"),
+  TABLE_4D5("4D5"),
+  TABLE_4E1A("4E1A"),
+  TABLE_4E1B("4E1B"),
+  TABLE_4E2A("4E2A"),
+  TABLE_4E4A("4E4A"),
+  TABLE_4E4B("4E4B"),
+  TABLE_52_2("52.2"),
+  TABLE_54_7("54.7"),
+  TEMPERATURE("temperature"),
+  THIRD_HARMONIC("third-harmonic"),
+  VOLTAGE_DROP_LIMITS("voltage-drop-limits");
+
+  private final String id;
+
+  TableName(String id) {
+    this.id = id;
+  }
+
+  /** The name by which the table is served, for instance {@code 41.1}. */
+  public String id() {
+    return id;
+  }
+}
