@@ -58,15 +58,14 @@ public record Coordination(
       Circuit circuit, Cable cable, LiveConductors live, Figure design, Figure rated, Dossier d) {
     CurrentRating rating = CurrentRating.of(circuit, cable, live, d);
     Figure installed = rating.installed();
+    if (!Boolean.FALSE.equals(circuit.load().canOverload())) {
+      return ruled(circuit, cable, rated, installed, d);
+    }
     Coordination omitted = new Coordination(design, installed, Rule.OMITTED, unknown(), unknown());
-    if (byLoadAlone(circuit, AgainstOverload.of(circuit.device(), d))) {
-      return omitted;
-    }
-    boolean may = Boolean.FALSE.equals(circuit.load().canOverload());
-    if (may && omits(omitted, circuit, cable, rated, d)) {
-      return omitted;
-    }
-    return ruled(circuit, cable, rated, installed, d);
+    boolean alone = byLoadAlone(circuit, AgainstOverload.of(circuit.device(), d));
+    return alone || omits(omitted, circuit, cable, rated, d)
+        ? omitted
+        : ruled(circuit, cable, rated, installed, d);
   }
 
   /**

@@ -3,6 +3,7 @@ package circuitverdict.standard;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * One key of every row of a table. Its words are numbered, so that rows are told apart by numbers;
@@ -12,12 +13,14 @@ final class KeyIndex {
   private static final int NONE = -1;
 
   private final Row.Key[] keys;
+  private final double[] exact;
   private final int[] numbers;
   private final String[] words;
   private final Map<String, Integer> numberOf = new HashMap<>();
 
   KeyIndex(List<Row> rows, int position) {
     keys = rows.stream().map(row -> row.keys().get(position)).toArray(Row.Key[]::new);
+    exact = Stream.of(keys).mapToDouble(Row.Key::exact).toArray();
     numbers = new int[keys.length];
     for (int row = 0; row < keys.length; row++) {
       String word = keys[row].text();
@@ -49,7 +52,7 @@ final class KeyIndex {
 
   /** Whether the key of a row is or covers this number. */
   boolean covers(int row, double number) {
-    return keys[row].covers(number);
+    return exact[row] == number || Double.isNaN(exact[row]) && keys[row].covers(number);
   }
 
   /** Upper end of the key of a row. */

@@ -24,6 +24,11 @@ public record Row(List<Key> keys, List<Value> values) {
       text = text == null ? null : text.intern();
     }
 
+    /** The only number that it covers; NaN where it is a word or a band. */
+    double exact() {
+      return text == null && above == to ? to : Double.NaN;
+    }
+
     boolean covers(double number) {
       return text == null && (above == to ? number == to : inBand(number));
     }
