@@ -10,12 +10,8 @@ import circuitverdict.select.Limit;
 import circuitverdict.select.Remedies;
 import circuitverdict.select.Remedy;
 import circuitverdict.select.Solver;
-import circuitverdict.service.edge.Fault;
-import circuitverdict.service.edge.InvalidRequest;
-import circuitverdict.service.edge.ProblemCatalogue;
 import circuitverdict.service.wire.AnswerJson;
 import circuitverdict.service.wire.CircuitMapping;
-import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.Json;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -34,22 +30,9 @@ public final class CircuitAnswer {
     this.checks = checks;
   }
 
-  /**
-   * The circuit of a valid body.
-   *
-   * @throws InvalidRequest where its facts contradict each other
-   */
-  public static Circuit circuit(JsonNode body) {
-    List<Fault> faults = Contradictions.of(body);
-    if (!faults.isEmpty()) {
-      throw new InvalidRequest(ProblemCatalogue.INVALID_REQUEST, faults);
-    }
-    return CircuitMapping.circuit(body);
-  }
-
-  /** The bytes of the answer. */
+  /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
-    Circuit circuit = circuit(body);
+    Circuit circuit = CircuitMapping.circuit(body);
     Result result = CircuitCheck.run(checks, circuit, edition, full);
     List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();
     List<Limit> limits = full ? new Solver(circuit, edition, checks, result).limits() : List.of();

@@ -9,6 +9,7 @@ import circuitverdict.explain.Note;
 import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
+import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.UnusedMembers;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.NonBlocking;
@@ -55,7 +56,7 @@ public class CircuitChecks {
   @Path("/circuit-checks")
   @NonBlocking
   public Response check(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit");
+    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
     return answer(circuit, CircuitCheck.all(), UnusedMembers.ofCheck(circuit), headers);
   }
 
@@ -64,7 +65,7 @@ public class CircuitChecks {
   @Path("/breaking-capacity-verdicts")
   @NonBlocking
   public Response breakingCapacity(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit");
+    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
     List<Note> unused = UnusedMembers.ofReading(circuit, BREAKING_READS);
     return answer(circuit, BREAKING, unused, headers);
   }
@@ -74,7 +75,7 @@ public class CircuitChecks {
   @Path("/let-through-verdicts")
   @NonBlocking
   public Response letThrough(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit");
+    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
     List<Note> unused = UnusedMembers.ofReading(circuit, LET_THROUGH_READS);
     return answer(circuit, LET_THROUGH, unused, headers);
   }

@@ -7,6 +7,8 @@ import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
+import circuitverdict.service.wire.CircuitMapping;
+import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -37,10 +39,10 @@ public class DeviceSelections {
   @SelectionSized
   @NonBlocking
   public Response select(byte[] body, @Context HttpHeaders headers) {
-    JsonNode request = bodies.read(body, "Circuit");
+    JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
     Edition edition = engine.edition(request);
-    Circuit circuit = CircuitAnswer.circuit(request);
+    Circuit circuit = CircuitMapping.circuit(request);
     boolean full = !preference.isMinimal();
     DeviceSelection.Selection selection =
         new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request)).select(full);

@@ -2,9 +2,7 @@ package circuitverdict.service;
 
 import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.Fault;
-import circuitverdict.service.edge.InvalidRequest;
 import circuitverdict.service.edge.Preference;
-import circuitverdict.service.edge.ProblemCatalogue;
 import circuitverdict.service.edge.QueryReader;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
@@ -71,16 +69,17 @@ public class LoopImpedanceLimits {
   @SelectionSized
   @NonBlocking
   public Response list(byte[] body, @Context HttpHeaders headers) {
-    JsonNode request = bodies.read(body, "LoopImpedanceQuery");
+    JsonNode request = bodies.read(body, "LoopImpedanceQuery", LoopImpedanceLimits::contradictions);
+    Preference preference = Preference.of(headers);
+    return Representation.answer(preference, bytes(request, request.path("items"), preference));
+  }
+
+  private static List<Fault> contradictions(JsonNode request) {
     List<Fault> faults = new ArrayList<>();
     for (int i = 0; i < request.path("items").size(); i++) {
       faults.addAll(Contradictions.ofDevice(request, "/items/" + i + "/device"));
     }
-    if (!faults.isEmpty()) {
-      throw new InvalidRequest(ProblemCatalogue.INVALID_REQUEST, faults);
-    }
-    Preference preference = Preference.of(headers);
-    return Representation.answer(preference, bytes(request, request.path("items"), preference));
+    return faults;
   }
 
   private byte[] bytes(JsonNode request, JsonNode items, Preference preference) {

@@ -9,6 +9,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.select.DeviceSelection;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.CodesJson;
 import circuitverdict.service.wire.EditionJson;
 import circuitverdict.service.wire.LoopLimitJson;
@@ -89,7 +90,7 @@ final class AnswerDigests {
   }
 
   private static byte[] selected(JsonNode request, Edition edition, boolean full) {
-    Circuit circuit = CircuitAnswer.circuit(request);
+    Circuit circuit = CircuitMapping.circuit(request);
     DeviceSelection.Selection selection =
         new DeviceSelection(circuit, edition, CircuitCheck.all(), List.of()).select(full);
     return new SelectionJson(edition, VERSION, full)

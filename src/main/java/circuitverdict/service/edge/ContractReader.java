@@ -2,11 +2,12 @@ package circuitverdict.service.edge;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Reads request bodies strictly: what it returns is JSON by RFC 8259 and valid by the contract, so
- * that mapping it needs no checks. What the contract cannot say (one member against another) is
- * left to the operation. Immutable and safe for use by many threads.
+ * that mapping it needs no checks. What the contract cannot say (one member against another) is the
+ * operation's to say. Immutable and safe for use by many threads.
  */
 public final class ContractReader {
 
@@ -25,9 +26,20 @@ public final class ContractReader {
    *     where it breaks the contract
    */
   public JsonNode read(byte[] body, String schemaName) {
+    return read(body, schemaName, valid -> List.of());
+  }
+
+  /**
+   * As {@link #read(byte[], String)}, with what the contract cannot say: faults of one member
+   * against another, told together with those that break the contract.
+   *
+   * @param further such faults of a body whose members are valid or null each
+   */
+  public JsonNode read(byte[] body, String schemaName, Function<JsonNode, List<Fault>> further) {
     JsonNode value = StrictJson.read(body);
     Faults faults = new Faults();
     contract.shape(schemaName).check(value, Place.body(), faults);
+    faults.addAll(further.apply(faults.isEmpty() ? value : SoundPart.of(value, faults.list())));
     if (!faults.isEmpty()) {
       throw refusal(faults.list());
     }

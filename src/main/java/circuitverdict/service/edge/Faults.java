@@ -24,6 +24,16 @@ final class Faults {
     }
   }
 
+  /** Adds faults found elsewhere, as far as there is room. */
+  void addAll(List<Fault> others) {
+    for (Fault fault : others) {
+      faults = faults == null ? new ArrayList<>() : faults;
+      if (faults.size() < LIMIT) {
+        faults.add(fault);
+      }
+    }
+  }
+
   boolean isEmpty() {
     return faults == null;
   }

@@ -105,7 +105,7 @@ public final class Contradictions {
     this.body = body;
   }
 
-  /** Every contradiction of a circuit. */
+  /** Every contradiction of a circuit whose members are valid, or null where they are not. */
   public static List<Fault> of(JsonNode body) {
     Contradictions found = new Contradictions(body);
     found.stage();
@@ -123,7 +123,7 @@ public final class Contradictions {
     return found.faults;
   }
 
-  /** Every contradiction of a single device. */
+  /** Every contradiction of a single device, likewise. */
   public static List<Fault> ofDevice(JsonNode body, String pointer) {
     Contradictions found = new Contradictions(body);
     found.device(body.at(pointer), pointer);
@@ -195,6 +195,10 @@ public final class Contradictions {
     Set<String> seen = new HashSet<>();
     JsonNode live = body.path("liveConductors");
     for (int i = 0; i < live.size(); i++) {
+      if (!live.get(i).isTextual()) {
+        // What is not a name may have been meant for any.
+        return;
+      }
       if (!seen.add(live.get(i).textValue())) {
         add("/liveConductors/" + i, "A live conductor is named twice.");
       }
@@ -237,7 +241,8 @@ public final class Contradictions {
     Set<Double> currents = new HashSet<>();
     JsonNode points = device.path("letThrough");
     for (int i = 0; i < points.size(); i++) {
-      if (!currents.add(points.get(i).path("prospectiveCurrentA").doubleValue())) {
+      JsonNode current = points.get(i).path("prospectiveCurrentA");
+      if (current.isNumber() && !currents.add(current.doubleValue())) {
         add(pointer + "/letThrough/" + i, "Two points stand at the same prospective current.");
       }
     }
