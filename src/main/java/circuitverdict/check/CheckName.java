@@ -17,6 +17,9 @@ public enum CheckName {
   PROTECTIVE_CONDUCTOR(
       "Protective conductor",
       "The protective conductor stands an earth fault and is large enough."),
+  ADDITIONAL_PROTECTION(
+      "Additional protection",
+      "Residual current and arc fault devices are fitted where they are owed, of the right type."),
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
   COMMISSIONING("Commissioning", "What the tester should read; informative.");
 

@@ -24,6 +24,7 @@ public final class CircuitCheck {
           new BreakingCapacityCheck(),
           new LetThroughEnergy(),
           new ProtectiveConductorCheck(),
+          new AdditionalProtection(),
           new EarthingArrangement(),
           new Commissioning());
 

@@ -114,7 +114,7 @@ public final class EarthingArrangement implements Check {
    * Whether it supplies a charging point: one by its kind, or whatever can charge a vehicle where
    * the place is one of charging; null where what is not stated decides.
    */
-  private static Boolean charging(Circuit circuit) {
+  static Boolean charging(Circuit circuit) {
     Load load = circuit.load();
     if (load.has(Load.Kind.VEHICLE_CHARGING)) {
       return true;

@@ -125,6 +125,11 @@ final class Judgement {
     return this;
   }
 
+  /** Whether anything is compared. */
+  boolean compares() {
+    return !comparisons.isEmpty();
+  }
+
   /** Notes that the check cannot be decided by what is stated. */
   Judgement undetermined() {
     undetermined = true;

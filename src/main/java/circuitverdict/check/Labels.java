@@ -64,12 +64,26 @@ public final class Labels {
           Map.entry("letThrough", "the maker's let-through data"),
           Map.entry("backUp", "evidence of back-up"),
           Map.entry("evidence", "proof instead of guidance"),
-          Map.entry("frequencyHz", "tables for this frequency"));
+          Map.entry("frequencyHz", "tables for this frequency"),
+          Map.entry("concealment", "how the cable is concealed"),
+          Map.entry("residualWaveform", "the waveform of residual current of the load"),
+          Map.entry("type", "the type of the residual current device"),
+          Map.entry("delay", "the delay of the residual current device"),
+          Map.entry("arcFaultDetection", "whether the device detects arc faults"),
+          Map.entry("operatedBy", "who operates the installation"),
+          Map.entry("higherRiskResidential", "whether it is a residence of 421.1.7"));
+
+  /** Members that are called otherwise in one place. */
+  private static final Map<String, String> IN_PLACE =
+      Map.of(
+          "/premises/use", "the use of the premises",
+          "/load/ratedCurrentA", "the rated current of the socket-outlets");
 
   private Labels() {}
 
   /** The name; the member itself where it has none. */
   public static String of(Pointer pointer) {
-    return NAMES.getOrDefault(pointer.member(), pointer.text());
+    String here = IN_PLACE.get(pointer.text());
+    return here != null ? here : NAMES.getOrDefault(pointer.member(), pointer.text());
   }
 }

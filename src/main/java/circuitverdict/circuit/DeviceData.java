@@ -14,6 +14,7 @@ import java.util.List;
  * @param poles poles
  * @param currentLimiting whether its maker declares it current-limiting
  * @param residual its residual current function, or null
+ * @param arcFaultDetection whether it detects arc faults; null where not stated
  * @param letThrough the maker's let-through points, rising in current
  */
 public record DeviceData(
@@ -26,6 +27,7 @@ public record DeviceData(
     Integer poles,
     Boolean currentLimiting,
     Residual residual,
+    Boolean arcFaultDetection,
     List<LetThroughPoint> letThrough) {
 
   /**

@@ -11,6 +11,7 @@ package circuitverdict.circuit;
  * @param insulationLengthM length totally surrounded by thermal insulation, m
  * @param soilThermalResistivityKMPerW thermal resistivity of the soil, K·m/W
  * @param burialDepthM depth of laying, m
+ * @param concealment how it is hidden in walls and partitions; null where not stated
  */
 public record Installation(
     String place,
@@ -20,7 +21,17 @@ public record Installation(
     Group groupArrangement,
     Double insulationLengthM,
     Double soilThermalResistivityKMPerW,
-    Double burialDepthM) {
+    Double burialDepthM,
+    Concealment concealment) {
+
+  /** How a cable is hidden in walls and partitions (522.6.201 to .204). */
+  public enum Concealment {
+    NONE,
+    WITHIN_50_MM,
+    DEEPER,
+    PROTECTED,
+    METALLIC_PARTITION
+  }
 
   /** How grouped cables lie. */
   public enum Group {

@@ -19,6 +19,7 @@ import java.util.List;
  * @param canOverload whether the load can overload its conductor
  * @param thirdHarmonicPercent third harmonic of the line current, %
  * @param protectiveConductorCurrentA standing current in the protective conductor, A
+ * @param residualWaveform waveform of the residual current that it may cause
  * @param parts its parts where it is mixed
  */
 public record Load(
@@ -36,6 +37,7 @@ public record Load(
     Boolean canOverload,
     Double thirdHarmonicPercent,
     Double protectiveConductorCurrentA,
+    Waveform residualWaveform,
     List<Load> parts) {
 
   /** Kind of load. */
@@ -58,6 +60,25 @@ public record Load(
   public enum Use {
     LIGHTING,
     OTHER
+  }
+
+  /** Waveforms of residual current (531.3.3). */
+  public enum Waveform {
+    SINUSOIDAL("sinusoidal"),
+    PULSATING_DIRECT("pulsating-direct"),
+    MIXED_FREQUENCY("mixed-frequency"),
+    SMOOTH_DIRECT("smooth-direct");
+
+    private final String word;
+
+    Waveform(String word) {
+      this.word = word;
+    }
+
+    /** The word of tables and of the contract. */
+    public String word() {
+      return word;
+    }
   }
 
   /** How it is connected. */

@@ -50,6 +50,12 @@ public final class At {
   public static final Pointer THIRD_HARMONIC = new Pointer(LOAD, "thirdHarmonicPercent");
   public static final Pointer STANDING_CURRENT = new Pointer(LOAD, "protectiveConductorCurrentA");
   public static final Pointer LOCATIONS = new Pointer("/premises", "locations");
+  public static final Pointer PREMISES_USE = new Pointer("/premises", "use");
+  public static final Pointer OPERATED_BY = new Pointer("/premises", "operatedBy");
+  public static final Pointer HIGHER_RISK = new Pointer("/premises", "higherRiskResidential");
+  public static final Pointer RESIDUAL_WAVEFORM = new Pointer(LOAD, "residualWaveform");
+  public static final Pointer OUTLET_RATING = new Pointer(LOAD, "ratedCurrentA");
+  public static final Pointer ARC_FAULT = new Pointer(DEVICE, "arcFaultDetection");
   public static final Pointer DEVICE_DECLARED = new Pointer("/assembly", "deviceDeclared");
 
   private At() {}

@@ -44,6 +44,15 @@ public enum NoteCode {
   REDUCED_NEUTRAL(
       "A neutral smaller than the line conductors is not judged in a circuit of several lines: its"
           + " own protection decides (431.2)."),
+  RISK_ASSESSMENT(
+      "Only a documented risk assessment excuses these socket-outlets from additional protection,"
+          + " and no request states one: fit a residual current device of 30 mA, or show it."),
+  OTHER_MEASURE(
+      "Another measure of the section for this location may serve instead, which no request states:"
+          + " a residual current device of 30 mA settles it."),
+  DIRECT_CURRENT_DETECTION(
+      "A charging point asks for type B, or for detection of 6 mA of direct current beside type A or"
+          + " F, which no request states."),
   // assumptions
   ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
   ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
@@ -85,7 +94,18 @@ public enum NoteCode {
           + " conductors and bonded steel can make the earth path the better one."),
   TYPICAL_LOOP_IMPEDANCE("Loop impedance taken as the typical greatest value declared."),
   TYPICAL_FAULT_CURRENT("Greatest fault current taken as the typical value declared."),
+  ASSUMED_NOT_HIGHER_RISK(
+      "Premises taken as none of those in which arc fault detection is owed (421.1.7)."),
   // remarks
+  ADDITIONAL_PROTECTION_OWED(
+      "A residual current device of 30 mA is owed by the clauses named, and none is described."),
+  ARC_FAULT_OWED(
+      "Arc fault detection is owed in these premises, and the device is said to have none."),
+  STANDING_NOT_STATED(
+      "The standing protective-conductor current is not stated: no more than 30 % of the rated"
+          + " residual operating current, lest the device trips without a fault (531.3.2)."),
+  STANDING_OF_OTHERS(
+      "The residual current device serves other circuits too: their standing currents come on top."),
   MEMBER_NOT_USED("This member is not used by this operation."),
   NO_REMEDY("No single change of those tried mends this check without breaking another."),
   PRINTED_VALUE_ADMITS(
@@ -145,8 +165,8 @@ public enum NoteCode {
           + " person decide."),
   WORK_DEAD("Work only on what is proved dead and locked off."),
   CHECKS_NOT_MADE(
-      "Not checked: selectivity, inrush, additional protection, suitability of the device for place"
-          + " and users, surge protection, bonding, position of devices.");
+      "Not checked: selectivity, inrush, suitability of the device for place and users, surge"
+          + " protection, bonding, position of devices.");
 
   private final String text;
 

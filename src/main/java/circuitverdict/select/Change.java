@@ -152,12 +152,12 @@ public sealed interface Change {
   }
 
   /** A residual current device before the circuit. */
-  record ResidualDevice(double operatingA, double ratedA) implements Change {
+  record ResidualDevice(Residual.Type type, double operatingA, double ratedA) implements Change {
     static final String STANDARD = "IEC 61008-1";
 
     @Override
     public Circuit applyTo(Circuit circuit) {
-      Residual residual = new Residual(operatingA, Residual.Delay.GENERAL, null);
+      Residual residual = new Residual(type, operatingA, Residual.Delay.GENERAL, null);
       DeviceData data =
           new DeviceData(
               "/residualDevice",
@@ -169,6 +169,7 @@ public sealed interface Change {
               null,
               null,
               residual,
+              null,
               List.of());
       return circuit.withResidual(new Rccb(data, null));
     }
@@ -179,12 +180,17 @@ public sealed interface Change {
           new Member("/residualDevice/standard", STANDARD),
           new Member("/residualDevice/ratedCurrentA", ratedA),
           new Member("/residualDevice/residual/operatingCurrentA", operatingA),
+          new Member("/residualDevice/residual/type", type.name()),
           new Member("/residualDevice/residual/delay", "general"));
     }
 
     @Override
     public String words() {
-      return "Add a residual current device of " + plain(1000 * operatingA) + " mA.";
+      return "Add a residual current device of "
+          + plain(1000 * operatingA)
+          + " mA, type "
+          + type.name()
+          + ".";
     }
   }
 
@@ -275,6 +281,7 @@ public sealed interface Change {
           old.poles(),
           old.currentLimiting(),
           old.residual(),
+          old.arcFaultDetection(),
           old.letThrough());
     }
 
@@ -289,6 +296,7 @@ public sealed interface Change {
           old.poles(),
           old.currentLimiting(),
           old.residual(),
+          old.arcFaultDetection(),
           old.letThrough());
     }
   }

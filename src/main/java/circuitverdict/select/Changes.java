@@ -2,6 +2,7 @@ package circuitverdict.select;
 
 import circuitverdict.check.Check;
 import circuitverdict.check.CheckName;
+import circuitverdict.check.ResidualTypeRule;
 import circuitverdict.check.Result;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Cable.ProtectiveMeans;
@@ -125,7 +126,8 @@ final class Changes {
     }
     double operating =
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
-    return List.of(new Change.ResidualDevice(operating, rated));
+    return List.of(
+        new Change.ResidualDevice(ResidualTypeRule.least(circuit, edition), operating, rated));
   }
 
   /** Next larger sizes with the protective conductor that goes with them. */

@@ -1,10 +1,12 @@
 package circuitverdict.select;
 
+import circuitverdict.check.AdditionalProtection;
 import circuitverdict.check.Check;
 import circuitverdict.check.CheckName;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Comparison;
 import circuitverdict.check.Finding;
+import circuitverdict.check.ResidualTypeRule;
 import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
@@ -12,6 +14,8 @@ import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Multiples;
+import circuitverdict.circuit.Residual;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.TableName;
@@ -61,6 +65,8 @@ public final class DeviceSelection {
   private static final int TRIED = 24;
 
   private static final int ENOUGH = 3;
+
+  private static final Check ADDITIONAL = new AdditionalProtection();
 
   private final Circuit circuit;
   private final Edition edition;
@@ -124,6 +130,12 @@ public final class DeviceSelection {
   }
 
   private List<Breaker> series() {
+    List<Breaker> plain = series(null);
+    return residualOwed(plain.get(0)) ? series(residual()) : plain;
+  }
+
+  /** Every rating, letter and capacity of the series, with or without a residual function. */
+  private List<Breaker> series(Residual residual) {
     List<Breaker> series = new ArrayList<>();
     Integer poles = poles();
     for (Row rating : edition.table(TableName.STANDARD_RATINGS).rows()) {
@@ -133,12 +145,13 @@ public final class DeviceSelection {
               new DeviceData(
                   "/device",
                   null,
-                  "IEC 60898-1",
+                  residual == null ? "IEC 60898-1" : "IEC 61009-1",
                   rating.keys().get(0).to(),
                   capacity.keys().get(0).to(),
                   null,
                   poles,
                   null,
+                  residual,
                   null,
                   List.of());
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
@@ -146,6 +159,29 @@ public final class DeviceSelection {
       }
     }
     return series;
+  }
+
+  /**
+   * Whether additional protection is owed, or may be, that no residual device of the circuit gives:
+   * then breakers of the series with a residual function are looked at.
+   */
+  private boolean residualOwed(Breaker plain) {
+    if (circuit.residualDevice() != null || !checked()) {
+      return false;
+    }
+    Verdict verdict = CircuitCheck.one(ADDITIONAL, circuit.with(plain), edition, false).verdict();
+    return verdict != Verdict.COMPLIES && verdict != Verdict.NOT_APPLICABLE;
+  }
+
+  private boolean checked() {
+    return checks.stream().anyMatch(check -> check.name() == CheckName.ADDITIONAL_PROTECTION);
+  }
+
+  private Residual residual() {
+    double operating =
+        edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
+    return new Residual(
+        ResidualTypeRule.least(circuit, edition), operating, Residual.Delay.GENERAL, null);
   }
 
   private Integer poles() {

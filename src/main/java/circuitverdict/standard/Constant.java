@@ -5,8 +5,15 @@ package circuitverdict.standard;
  * hold them all: one that does not stops the start of the service.
  */
 public enum Constant {
+  ADDITIONAL_PROTECTION_ALTERNATING_FIXED_ONLY("additional-protection", "alternating-fixed-only"),
+  ADDITIONAL_PROTECTION_ARC_FAULT("additional-protection", "arc-fault"),
+  ADDITIONAL_PROTECTION_LONGEST_TIME("additional-protection", "longest-time"),
+  ADDITIONAL_PROTECTION_LUMINAIRES_DOMESTIC("additional-protection", "luminaires-domestic"),
   ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT(
       "additional-protection", "residual-operating-current"),
+  ADDITIONAL_PROTECTION_SOCKET_GREATEST_CURRENT("additional-protection", "socket-greatest-current"),
+  ADDITIONAL_PROTECTION_STANDING_SHARE("additional-protection", "standing-share"),
+  ADDITIONAL_PROTECTION_TEST_MULTIPLE("additional-protection", "test-multiple"),
   ADIABATIC_LONGEST("adiabatic", "longest"),
   ADJUSTABLE_TESTS_CONVENTIONAL_NON_TRIPPING("adjustable-tests", "conventional-non-tripping"),
   ADJUSTABLE_TESTS_CONVENTIONAL_TRIPPING("adjustable-tests", "conventional-tripping"),

@@ -22,6 +22,7 @@ public enum TableName {
   MAGNETIC_BANDS("magnetic-bands"),
   OVERLOAD_DEEMED("overload-deemed"),
   RESIDUAL_BREAK_TIMES("residual-break-times"),
+  RESIDUAL_TYPES("residual-types"),
   SERVICE_CAPACITY("service-capacity"),
   STANDARD_CAPACITIES("standard-capacities"),
   STANDARD_RATINGS("standard-ratings"),

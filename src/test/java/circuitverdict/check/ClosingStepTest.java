@@ -49,6 +49,8 @@ class ClosingStepTest {
               .with("/device/breakingCapacityA", 80000),
           Scenario.oven().with("/stage", "design").without("/device/breakingCapacityA"),
           lateByEarth(),
+          ofSockets(),
+          ofSockets().with("/device/residual/operatingCurrentA", 0.1),
           Scenario.oven().with("/supply/frequencyHz", 60));
 
   @ParameterizedTest
@@ -140,6 +142,18 @@ class ClosingStepTest {
     assertEquals(65025, found.governing().actual().value(), 1e-6);
     List<String> told = found.working().stream().map(step -> step.result().symbol()).toList();
     assertTrue(told.containsAll(List.of("Iln,min", "Ief,min", "I²t")), told::toString);
+  }
+
+  private static Scenario ofSockets() {
+    return Scenario.oven()
+        .with("/load/kind", "socket-outlets")
+        .with("/load/connection", "socket-outlet")
+        .with("/load/ratedCurrentA", 13)
+        .with("/load/residualWaveform", "pulsating-direct")
+        .with("/device/standard", "IEC 61009-1")
+        .with("/device/residual/operatingCurrentA", 0.03)
+        .with("/device/residual/type", "A")
+        .with("/device/residual/delay", "general");
   }
 
   private static Scenario lateByEarth() {

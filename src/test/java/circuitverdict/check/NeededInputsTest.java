@@ -54,6 +54,11 @@ class NeededInputsTest {
     "PROTECTIVE_CONDUCTOR, /supply/loopImpedanceOhm",
     "PROTECTIVE_CONDUCTOR, /cable/protectiveCsaMm2",
     "PROTECTIVE_CONDUCTOR, /cable/lengthM",
+    "ADDITIONAL_PROTECTION, /device",
+    "ADDITIONAL_PROTECTION, /device/standard",
+    "ADDITIONAL_PROTECTION, /device/residual/operatingCurrentA",
+    "ADDITIONAL_PROTECTION, /device/residual/type",
+    "ADDITIONAL_PROTECTION, /device/residual/delay",
     "EARTHING_ARRANGEMENT, /supply/earthing",
     "EARTHING_ARRANGEMENT, /supply/openPenProtection",
     "COMMISSIONING, /device",
@@ -112,6 +117,10 @@ class NeededInputsTest {
         .without("/supply/faultCurrents")
         .with("/load/kind", "vehicle-charging")
         .withJson("/premises/locations", "[\"outdoors\"]")
-        .with("/supply/openPenProtection", true);
+        .with("/supply/openPenProtection", true)
+        .with("/device/standard", "IEC 61009-1")
+        .withJson(
+            "/device/residual",
+            "{\"operatingCurrentA\": 0.03, \"type\": \"B\", \"delay\": \"general\"}");
   }
 }

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ResidualTimeTest {
 
   private static Residual residual(Delay delay) {
-    return new Residual(0.03, delay, null);
+    return new Residual(null, 0.03, delay, null);
   }
 
   private static Figure latest(Delay delay, double multiple, Dossier d) {
@@ -100,7 +100,7 @@ class ResidualTimeTest {
   /** Only an adjustable function has a delay set in seconds (contract, delayS). */
   @Test
   void aDelayInSecondsWithoutItsKindIsAdjustable() {
-    ProtectiveDevice set = Devices.rccb(new Residual(0.03, null, 0.3), null);
+    ProtectiveDevice set = Devices.rccb(new Residual(null, 0.03, null, 0.3), null);
     Dossier d = design();
     assertFalse(ResidualTime.latest(set, Figure.derived("n", 5, Unit.ONE), d).known());
     assertEquals(List.of("maker-time-needed /device/residual"), missing(d));
@@ -124,7 +124,7 @@ class ResidualTimeTest {
     List<String> maker = List.of("maker-time-needed /device/residual");
     List<String> delay = List.of("/device/residual/delay");
     assertEquals(maker, named(0.1, cbr(residual(Delay.ADJUSTABLE))));
-    assertEquals(maker, named(0.1, cbr(new Residual(0.03, null, 0.3))));
+    assertEquals(maker, named(0.1, cbr(new Residual(null, 0.03, null, 0.3))));
     assertEquals(maker, named(0.1, cbr(residual(Delay.S))));
     assertEquals(delay, named(0.1, cbr(residual(null))));
     assertEquals(delay, named(0.1, Devices.rccb(residual(null), null)));

@@ -15,6 +15,8 @@ final class Exceptions {
         || pointer.endsWith("/insulationLengthM")
         || pointer.startsWith("/liveConductors/")
         || pointer.startsWith("/premises/locations/")
+        || pointer.equals("/device/residual")
+        || pointer.equals("/residualDevice")
         || pointer.equals("/load/count")
         || pointer.equals("/load/protectiveConductorCurrentA");
   }

@@ -111,6 +111,11 @@ class MemberUseTest {
           "{" + PARTS + "'kind': 'vehicle-charging', 'ratedCurrentA': 20}]}}",
           "{"
               + PARTS
+              + "'kind': 'electronic', 'residualWaveform': 'pulsating-direct'}]},"
+              + " 'device': {'standard': 'IEC 61009-1', 'residual': {'operatingCurrentA': 0.03,"
+              + " 'type': 'A', 'delay': 'general'}}}",
+          "{"
+              + PARTS
               + "'kind': 'led', 'designCurrentA': 20, 'thirdHarmonicPercent': 10,"
               + " 'canOverload': true, 'protectiveConductorCurrentA': 0.02}]},"
               + " 'supply': {'loopImpedanceOhm': 0.25}, 'device': {'ratedCurrentA': 50}}",

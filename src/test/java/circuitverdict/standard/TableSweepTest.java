@@ -175,7 +175,13 @@ class TableSweepTest {
 
   @Test
   void theEditionOf2008MarksWhatItCarriesOverAndNothingOfItsOwn() {
-    Set<String> own = Set.of("41.3", "disconnection-scope", "fuse-operating-currents", "voltage");
+    Set<String> own =
+        Set.of(
+            "41.3",
+            "additional-protection",
+            "disconnection-scope",
+            "fuse-operating-currents",
+            "voltage");
     Edition a2 = Scenario.edition("bs7671-2018-a2");
     Edition old = Scenario.edition("bs7671-2008");
     for (Table table : old.tables()) {

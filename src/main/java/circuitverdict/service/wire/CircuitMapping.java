@@ -96,6 +96,7 @@ public final class CircuitMapping {
         m.bool("canOverload"),
         m.number("thirdHarmonicPercent"),
         m.number("protectiveConductorCurrentA"),
+        m.word("residualWaveform", Load.Waveform.class),
         m.list("parts", (node, place) -> load(Members.of(node, place))));
   }
 
@@ -131,7 +132,8 @@ public final class CircuitMapping {
         m.word("groupArrangement", Installation.Group.class),
         m.number("insulationLengthM"),
         m.number("soilThermalResistivityKMPerW"),
-        m.number("burialDepthM"));
+        m.number("burialDepthM"),
+        m.word("concealment", Installation.Concealment.class));
   }
 
   private static Assembly assembly(Members m) {
@@ -150,6 +152,10 @@ public final class CircuitMapping {
   private static Premises premises(Members m) {
     List<String> locations =
         m.has("locations") ? m.list("locations", (node, place) -> node.textValue()) : null;
-    return new Premises(m.text("use"), m.text("operatedBy"), locations);
+    return new Premises(
+        m.word("use", Premises.Use.class),
+        m.text("operatedBy"),
+        locations,
+        m.bool("higherRiskResidential"));
   }
 }

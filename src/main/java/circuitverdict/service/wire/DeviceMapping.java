@@ -70,12 +70,16 @@ public final class DeviceMapping {
         m.integer("poles"),
         m.bool("currentLimiting"),
         m.has("residual") ? residual(m.object("residual")) : null,
+        m.bool("arcFaultDetection"),
         letThrough(m));
   }
 
   private static Residual residual(Members m) {
     return new Residual(
-        m.number("operatingCurrentA"), m.word("delay", Residual.Delay.class), m.number("delayS"));
+        m.word("type", Residual.Type.class),
+        m.number("operatingCurrentA"),
+        m.word("delay", Residual.Delay.class),
+        m.number("delayS"));
   }
 
   private static List<LetThroughPoint> letThrough(Members m) {

@@ -6,6 +6,7 @@ import circuitverdict.check.Sentences;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.Residual;
 import circuitverdict.explain.Note;
 import circuitverdict.quantity.Shown;
 import circuitverdict.select.DeviceSelection.Candidate;
@@ -87,11 +88,18 @@ public final class SelectionJson {
 
   /** Type and rating, capacity and class, as they are read off the face. */
   private static String name(Breaker device) {
+    Residual residual = device.data().residual();
     return device.characteristic()
         + Shown.plain(device.data().ratedCurrentA())
         + ", "
         + Shown.plain(device.data().breakingCapacityA())
-        + " A";
+        + " A"
+        + (residual == null
+            ? ""
+            : ", "
+                + Shown.plain(1000 * residual.operatingCurrentA())
+                + " mA type "
+                + residual.type());
   }
 
   /** The findings whose notes the answer gathers: those that decided. */
@@ -143,6 +151,14 @@ public final class SelectionJson {
     json.writeNumberField("energyClass", device.energyClass());
     if (device.data().poles() != null) {
       json.writeNumberField("poles", device.data().poles());
+    }
+    Residual residual = device.data().residual();
+    if (residual != null) {
+      json.writeObjectFieldStart("residual");
+      Json.number(json, "operatingCurrentA", residual.operatingCurrentA());
+      json.writeStringField("type", residual.type().name());
+      json.writeStringField("delay", "general");
+      json.writeEndObject();
     }
     json.writeEndObject();
   }

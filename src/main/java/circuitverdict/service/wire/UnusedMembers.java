@@ -37,26 +37,20 @@ public final class UnusedMembers {
           "localGeneration",
           "minimumA",
           "peakA",
-          "residualWaveform",
-          "concealment",
           "id",
           "gtin",
           "ratedLineToEarthVoltageV",
           "characteristicCurrentA",
           "isolation",
-          "arcFaultDetection",
           "unidirectional",
           "referenceTemperatureC",
           "derating",
           "markings",
           "features",
-          "type",
           "longTimeDelayS",
           "protectedPoles",
           "conditionalCapacityA",
-          "operatedBy",
-          "pollutionDegree",
-          "higherRiskResidential");
+          "pollutionDegree");
 
   /** Members that no operation reads yet in one parent. */
   private static final Map<String, Set<String>> BELOW_ONE =
@@ -69,8 +63,6 @@ public final class UnusedMembers {
           Set.of("ratedVoltageV", "selectivity"),
           "assembly",
           Set.of("ambientTemperatureC"),
-          "premises",
-          Set.of("use"),
           "requirements",
           Set.of("selectivity", "inrush"));
 
@@ -95,7 +87,12 @@ public final class UnusedMembers {
   private static final Map<String, Set<String>> ALL_THAT_IS_READ =
       Map.of(
           "residualDevice",
-          Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
+          Set.of(
+              "standard",
+              "breakingCapacityA",
+              "residual",
+              "residualMakingBreakingA",
+              "arcFaultDetection"),
           "upstreamDevice",
           Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
           ITEM,
@@ -107,7 +104,9 @@ public final class UnusedMembers {
               "magneticMultiples",
               "utilizationCategory",
               "residual",
-              "settings"));
+              "settings"),
+          ITEM + "/residual",
+          Set.of("operatingCurrentA", "delay", "delayS"));
 
   private final Set<String> read;
   private final List<Note> notes = new ArrayList<>();
@@ -173,7 +172,8 @@ public final class UnusedMembers {
       if (idle.contains(name) || unread(parent, name)) {
         add(trail, name);
       } else if (field.getValue().isContainerNode()) {
-        below(new Trail(trail, "/" + name), name, field.getValue());
+        String child = parent.equals(ITEM) ? ITEM + "/" + name : name;
+        below(new Trail(trail, "/" + name), child, field.getValue());
       }
     }
   }

@@ -1,0 +1,214 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Other;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.device.NotJudged;
+import circuitverdict.device.ResidualTime;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
+import circuitverdict.standard.Edition;
+import java.util.List;
+
+/**
+ * Additional protection (415.1): a residual current device of 30 mA without delay where a clause
+ * owes it (411.3.3, 411.3.4, 522.6.202/.203, 701 to 703, 722); the type of every such device by the
+ * load (531.3.3), whatever it is fitted for; its standing current (531.3.2); and arc fault
+ * detection (421.1.7). What is owed follows from what is stated; where that leaves it open, a
+ * fitted device that meets it complies.
+ */
+public final class AdditionalProtection implements Check {
+  @Override
+  public CheckName name() {
+    return CheckName.ADDITIONAL_PROTECTION;
+  }
+
+  @Override
+  public Finding evaluate(Circuit circuit, Dossier d) {
+    Judgement judgement =
+        new Judgement(name(), circuit, d, "/device").by(Clause.ADDITIONAL_PROTECTION);
+    List<AdditionalDuty> duties = duties(circuit, d.edition());
+    Boolean owed = owed(duties);
+    List<ProtectiveDevice> functions = ResidualTime.all(circuit);
+    Boolean arcFault = ArcFaultDuty.met(circuit, Wiring.live(circuit, d), judgement, d);
+    boolean broken = Boolean.FALSE.equals(arcFault);
+    boolean open = arcFault == null;
+    ProtectiveDevice unknown = functions.isEmpty() ? undescribed(circuit) : null;
+    boolean bears = !Boolean.FALSE.equals(owed) || !functions.isEmpty() || broken || open;
+    if (!bears && unknown == null && circuit.device() != null) {
+      return judgement.notApplicable();
+    }
+    for (AdditionalDuty duty : duties) {
+      if (duty.certain()) {
+        judgement.by(duty.clause());
+      }
+    }
+    if (functions.isEmpty()) {
+      if (unknown != null || circuit.device() == null) {
+        // It may be a residual current device, whose type is asked for in any case.
+        NotJudged.note(unknown, d);
+        ask(duties, d);
+        return conclude(broken, true, judgement, d);
+      }
+      return without(duties, owed, broken, open, judgement, d);
+    }
+    for (ProtectiveDevice each : functions) {
+      Boolean suits = ResidualTypeRule.suits(circuit, each, judgement, d);
+      broken |= Boolean.FALSE.equals(suits);
+      open |= suits == null;
+    }
+    ProtectiveDevice serving = serving(functions, d.edition());
+    Figure operating = operating(serving, !Boolean.FALSE.equals(owed), d);
+    if (!Boolean.FALSE.equals(owed)) {
+      open |= !sensitive(serving, operating, duties, owed, judgement, d);
+    }
+    StandingResidual.judge(circuit, serving, operating, judgement, d);
+    return conclude(broken, open, judgement, d);
+  }
+
+  private static Finding conclude(boolean broken, boolean open, Judgement judgement, Dossier d) {
+    if (broken && !d.blocked()) {
+      return judgement.concludeBroken();
+    }
+    if (open) {
+      judgement.undetermined();
+    }
+    return open || judgement.compares() ? judgement.conclude() : judgement.concludeMet();
+  }
+
+  /** A device that may or may not have a residual function; null where there is none such. */
+  private static ProtectiveDevice undescribed(Circuit circuit) {
+    if (circuit.device() instanceof Other) {
+      return circuit.device();
+    }
+    boolean before = circuit.residualDevice() != null;
+    return before && !ResidualTime.has(circuit.residualDevice()) ? circuit.residualDevice() : null;
+  }
+
+  /** Without a residual function what is owed for certain is missing for certain. */
+  private static Finding without(
+      List<AdditionalDuty> duties,
+      Boolean owed,
+      boolean broken,
+      boolean open,
+      Judgement judgement,
+      Dossier d) {
+    if (Boolean.FALSE.equals(owed)) {
+      return conclude(broken, open, judgement, d);
+    }
+    if (Boolean.TRUE.equals(owed)) {
+      d.remark(NoteCode.ADDITIONAL_PROTECTION_OWED);
+      return conclude(true, open, judgement, d);
+    }
+    ask(duties, d);
+    return conclude(broken, true, judgement, d);
+  }
+
+  private static List<AdditionalDuty> duties(Circuit circuit, Edition edition) {
+    return List.of(
+        SocketOutletDuty.of(circuit, edition),
+        LuminaireDuty.of(circuit, edition),
+        ConcealedCableDuty.of(circuit),
+        LocationDuty.of(circuit),
+        ChargingDuty.of(circuit));
+  }
+
+  /**
+   * Whether any clause owes it; null where none does for certain and what is not stated decides.
+   */
+  private static Boolean owed(List<AdditionalDuty> duties) {
+    Boolean owed = Boolean.FALSE;
+    for (AdditionalDuty duty : duties) {
+      if (duty.certain()) {
+        return true;
+      }
+      owed = duty.open() ? null : owed;
+    }
+    return owed;
+  }
+
+  private static void ask(List<AdditionalDuty> duties, Dossier d) {
+    for (AdditionalDuty duty : duties) {
+      for (Pointer at : duty.wanted()) {
+        d.missing(duty.why(), at);
+      }
+    }
+  }
+
+  /** The function that meets the demand, else the first: each of several sees the fault. */
+  private static ProtectiveDevice serving(List<ProtectiveDevice> functions, Edition edition) {
+    double greatest =
+        edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
+    for (ProtectiveDevice each : functions) {
+      Double operating = each.data().residual().operatingCurrentA();
+      if (operating != null && Comparator.atMost(operating, greatest)) {
+        return each;
+      }
+    }
+    return functions.get(0);
+  }
+
+  private static Figure operating(ProtectiveDevice serving, boolean needed, Dossier d) {
+    Pointer at = new Pointer(serving.data().place() + "/residual", "operatingCurrentA");
+    Double stated = serving.data().residual().operatingCurrentA();
+    return needed
+        ? d.need("IΔn", stated, Unit.AMPERE, at)
+        : d.given("IΔn", stated, Unit.AMPERE, at);
+  }
+
+  /** IΔn no more than 30 mA, and no delay (415.1.1). Whether it is settled. */
+  private static boolean sensitive(
+      ProtectiveDevice serving,
+      Figure operating,
+      List<AdditionalDuty> duties,
+      Boolean owed,
+      Judgement judgement,
+      Dossier d) {
+    String place = serving.data().place();
+    Figure limit = d.constant("IΔn,max", Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT);
+    boolean meets = Comparator.AT_MOST.holds(operating.value(), limit.value());
+    if (owed == null && !meets) {
+      ask(duties, d);
+      judgement.open(place, operating, Comparator.AT_MOST, limit);
+      return false;
+    }
+    judgement.compare(place, operating, Comparator.AT_MOST, limit);
+    if (!meets) {
+      return operating.known();
+    }
+    return undelayed(serving, duties, owed, judgement, d);
+  }
+
+  /** It breaks 5·IΔn within 40 ms, as its standard promises without a delay. */
+  private static boolean undelayed(
+      ProtectiveDevice serving,
+      List<AdditionalDuty> duties,
+      Boolean owed,
+      Judgement judgement,
+      Dossier d) {
+    Figure multiple = d.constant("mΔ", Constant.ADDITIONAL_PROTECTION_TEST_MULTIPLE);
+    Figure longest = d.constant("tr,max", Constant.ADDITIONAL_PROTECTION_LONGEST_TIME);
+    Figure time = ResidualTime.latest(serving, multiple, d);
+    boolean late = time.known() && !Comparator.atMost(time.value(), longest.value());
+    boolean unstated = serving.data().residual().delay() == null;
+    if (late && (unstated || owed == null)) {
+      if (unstated) {
+        d.missing(new Pointer(serving.data().place() + "/residual", "delay"));
+      }
+      if (owed == null) {
+        ask(duties, d);
+      }
+      judgement.open(serving.data().place(), time, Comparator.AT_MOST, longest);
+      return false;
+    }
+    judgement.compare(serving.data().place(), time, Comparator.AT_MOST, longest);
+    return time.known();
+  }
+}

@@ -1,0 +1,58 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Cable.ProtectiveMeans;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Installation.Concealment;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.explain.Pointer;
+import circuitverdict.standard.Clause;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cables concealed in walls (522.6.202: less than 50 mm deep; 522.6.203: any depth in a partition
+ * with metallic parts, from memory) owe additional protection, but for those within an earthed
+ * metallic covering or otherwise protected (522.6.204).
+ */
+final class ConcealedCableDuty {
+  private ConcealedCableDuty() {}
+
+  static AdditionalDuty of(Circuit circuit) {
+    List<Pointer> wanted = new ArrayList<>();
+    for (Cable cable : Wiring.cables(circuit)) {
+      AdditionalDuty each = of(cable);
+      if (each.certain()) {
+        return each;
+      }
+      wanted.addAll(each.wanted());
+    }
+    return wanted.isEmpty()
+        ? AdditionalDuty.of(Clause.CONCEALED_CABLES, false)
+        : AdditionalDuty.open(Clause.CONCEALED_CABLES, wanted.toArray(Pointer[]::new));
+  }
+
+  private static AdditionalDuty of(Cable cable) {
+    Concealment concealment = cable.installation().concealment();
+    if (concealment == null) {
+      return covered(cable) || cable.installation().buried()
+          ? AdditionalDuty.of(Clause.CONCEALED_CABLES, false)
+          : AdditionalDuty.open(
+              Clause.CONCEALED_CABLES, new Pointer(cable.installation().place(), "concealment"));
+    }
+    return switch (concealment) {
+      case WITHIN_50_MM -> AdditionalDuty.of(Clause.CONCEALED_CABLES, !covered(cable));
+      case METALLIC_PARTITION -> AdditionalDuty.of(Clause.METALLIC_PARTITIONS, !covered(cable));
+      case NONE, DEEPER, PROTECTED -> AdditionalDuty.of(Clause.CONCEALED_CABLES, false);
+    };
+  }
+
+  /** Within an earthed metallic covering: armour, metal sheath, conduit or trunking. */
+  private static boolean covered(Cable cable) {
+    ProtectiveMeans means = cable.protectiveMeans();
+    return cable.construction() == Cable.Construction.ARMOURED_MULTICORE
+        || cable.construction() == Cable.Construction.MINERAL
+        || means == ProtectiveMeans.STEEL_CONDUIT
+        || means == ProtectiveMeans.STEEL_TRUNKING;
+  }
+}

@@ -1,0 +1,127 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Load;
+import circuitverdict.circuit.Load.Waveform;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Residual;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.TableName;
+
+/**
+ * Type of a residual current device by the waveform that the load may cause (531.3.3): it detects
+ * at least that one; type AC serves fixed equipment only, known to cause no direct current;
+ * charging points ask for type B, or for what detects 6 mA of direct current beside type A or F
+ * (722.531.3.101), which no request states.
+ */
+public final class ResidualTypeRule {
+  private ResidualTypeRule() {}
+
+  /** Whether it suits; null where what is not stated decides, which is noted. */
+  static Boolean suits(Circuit circuit, ProtectiveDevice device, Judgement judgement, Dossier d) {
+    judgement.by(Clause.RESIDUAL_TYPE);
+    Residual.Type type = device.data().residual().type();
+    if (type == null) {
+      d.missing(new Pointer(device.data().place() + "/residual", "type"));
+      askWaveform(circuit.load(), d);
+      return null;
+    }
+    if (type == Residual.Type.B) {
+      return true;
+    }
+    if (type == Residual.Type.AC && !plain(circuit.load(), d.edition())) {
+      return alternatingOnly(circuit.load(), d);
+    }
+    if (Boolean.TRUE.equals(EarthingArrangement.charging(circuit))) {
+      return charging(type, device, judgement, d);
+    }
+    Waveform waveform = waveform(circuit.load());
+    if (waveform == null) {
+      askWaveform(circuit.load(), d);
+      return null;
+    }
+    return detects(type, waveform, d.edition());
+  }
+
+  /** The least type that suits, from type A on: that is what is offered where nothing is known. */
+  public static Residual.Type least(Circuit circuit, Edition edition) {
+    Waveform waveform = waveform(circuit.load());
+    if (Boolean.TRUE.equals(EarthingArrangement.charging(circuit))) {
+      return Residual.Type.B;
+    }
+    for (Residual.Type type : Residual.Type.values()) {
+      boolean offered = type != Residual.Type.AC;
+      if (offered && (waveform == null || detects(type, waveform, edition))) {
+        return type;
+      }
+    }
+    return Residual.Type.B;
+  }
+
+  private static boolean detects(Residual.Type type, Waveform waveform, Edition edition) {
+    return edition.table(TableName.RESIDUAL_TYPES).at(waveform.word(), type.name()).number() > 0;
+  }
+
+  private static Boolean charging(
+      Residual.Type type, ProtectiveDevice device, Judgement judgement, Dossier d) {
+    judgement.by(Clause.CHARGING_RESIDUAL);
+    if (type == Residual.Type.AC) {
+      return false;
+    }
+    d.missing(
+        NoteCode.DIRECT_CURRENT_DETECTION,
+        new Pointer(device.data().place() + "/residual", "type"));
+    return null;
+  }
+
+  /** Whether type AC may serve at all: where everything is fixed, or the edition does not ask. */
+  private static boolean plain(Load load, Edition edition) {
+    boolean fixedOnly =
+        edition.constant(Constant.ADDITIONAL_PROTECTION_ALTERNATING_FIXED_ONLY).number() > 0;
+    return !fixedOnly || load.onlyFixed();
+  }
+
+  private static Boolean alternatingOnly(Load load, Dossier d) {
+    if (load.hasSocketOutlet()) {
+      return false;
+    }
+    d.missing(At.CONNECTION);
+    return null;
+  }
+
+  private static void askWaveform(Load load, Dossier d) {
+    if (waveform(load) == null) {
+      d.missing(At.RESIDUAL_WAVEFORM);
+    }
+  }
+
+  /** The waveform that asks most, of the load and all its parts; null where one is not known. */
+  private static Waveform waveform(Load load) {
+    if (load.residualWaveform() != null || load.parts().isEmpty()) {
+      return ofOne(load);
+    }
+    Waveform most = Waveform.SINUSOIDAL;
+    for (Load part : load.parts()) {
+      Waveform each = waveform(part);
+      if (each == null) {
+        return null;
+      }
+      most = each.compareTo(most) > 0 ? each : most;
+    }
+    return most;
+  }
+
+  /** Fixed heaters and filament lamps cause sinusoidal residual currents (531.3.3). */
+  private static Waveform ofOne(Load load) {
+    boolean heats = load.kind() == Load.Kind.RESISTIVE || load.kind() == Load.Kind.FILAMENT;
+    return load.residualWaveform() == null && heats && load.onlyFixed()
+        ? Waveform.SINUSOIDAL
+        : load.residualWaveform();
+  }
+}
