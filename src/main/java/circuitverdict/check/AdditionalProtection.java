@@ -3,6 +3,8 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Other;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.circuit.Residual;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.NotJudged;
 import circuitverdict.device.ResidualTime;
@@ -40,24 +42,19 @@ public final class AdditionalProtection implements Check {
     Boolean arcFault = ArcFaultDuty.met(circuit, Wiring.live(circuit, d), judgement, d);
     boolean broken = Boolean.FALSE.equals(arcFault);
     boolean open = arcFault == null;
-    ProtectiveDevice unknown = functions.isEmpty() ? undescribed(circuit) : null;
+    boolean undescribed = noteUndescribed(circuit, d);
     boolean bears = !Boolean.FALSE.equals(owed) || !functions.isEmpty() || broken || open;
-    if (!bears && unknown == null && circuit.device() != null) {
+    if (!bears && !undescribed) {
       return judgement.notApplicable();
     }
+    open |= undescribed;
     for (AdditionalDuty duty : duties) {
       if (duty.certain()) {
         judgement.by(duty.clause());
       }
     }
     if (functions.isEmpty()) {
-      if (unknown != null || circuit.device() == null) {
-        // It may be a residual current device, whose type is asked for in any case.
-        NotJudged.note(unknown, d);
-        ask(duties, d);
-        return conclude(broken, true, judgement, d);
-      }
-      return without(duties, owed, broken, open, judgement, d);
+      return without(duties, undescribed ? openUnless(owed) : owed, broken, open, judgement, d);
     }
     for (ProtectiveDevice each : functions) {
       Boolean suits = ResidualTypeRule.suits(circuit, each, judgement, d);
@@ -69,7 +66,7 @@ public final class AdditionalProtection implements Check {
     if (!Boolean.FALSE.equals(owed)) {
       open |= !sensitive(serving, operating, duties, owed, judgement, d);
     }
-    StandingResidual.judge(circuit, serving, operating, judgement, d);
+    open |= !StandingResidual.judge(circuit, serving, operating, judgement, d);
     return conclude(broken, open, judgement, d);
   }
 
@@ -83,13 +80,43 @@ public final class AdditionalProtection implements Check {
     return open || judgement.compares() ? judgement.conclude() : judgement.concludeMet();
   }
 
-  /** A device that may or may not have a residual function; null where there is none such. */
-  private static ProtectiveDevice undescribed(Circuit circuit) {
-    if (circuit.device() instanceof Other) {
-      return circuit.device();
+  /** What is owed for certain may yet be fitted where a device is not described. */
+  private static Boolean openUnless(Boolean owed) {
+    return Boolean.FALSE.equals(owed) ? owed : null;
+  }
+
+  /**
+   * Whether a device may have a residual function that is not described; it is asked for then: its
+   * type matters, whatever else serves.
+   */
+  private static boolean noteUndescribed(Circuit circuit, Dossier d) {
+    boolean own = undescribed(circuit.device());
+    boolean before = circuit.residualDevice() != null && undescribed(circuit.residualDevice());
+    if (own) {
+      note(circuit.device(), d);
     }
-    boolean before = circuit.residualDevice() != null;
-    return before && !ResidualTime.has(circuit.residualDevice()) ? circuit.residualDevice() : null;
+    if (before) {
+      note(circuit.residualDevice(), d);
+    }
+    return own || before;
+  }
+
+  private static boolean undescribed(ProtectiveDevice device) {
+    return device == null || device instanceof Other || without(device);
+  }
+
+  /** One whose standard has a residual function, and that states none. */
+  private static boolean without(ProtectiveDevice device) {
+    boolean byStandard = device instanceof Rccb || "IEC 61009-1".equals(device.data().standard());
+    return byStandard && device.data().residual() == null;
+  }
+
+  private static void note(ProtectiveDevice device, Dossier d) {
+    if (device != null && without(device)) {
+      d.missing(new Pointer(device.data().place(), "residual"));
+    } else {
+      NotJudged.note(device, d);
+    }
   }
 
   /** Without a residual function what is owed for certain is missing for certain. */
@@ -142,17 +169,24 @@ public final class AdditionalProtection implements Check {
     }
   }
 
-  /** The function that meets the demand, else the first: each of several sees the fault. */
+  /**
+   * The function that meets the demand, one without delay before others; else the first: each of
+   * several sees the fault.
+   */
   private static ProtectiveDevice serving(List<ProtectiveDevice> functions, Edition edition) {
     double greatest =
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
+    ProtectiveDevice serving = null;
     for (ProtectiveDevice each : functions) {
-      Double operating = each.data().residual().operatingCurrentA();
-      if (operating != null && Comparator.atMost(operating, greatest)) {
-        return each;
+      Residual residual = each.data().residual();
+      Double operating = residual.operatingCurrentA();
+      boolean sensitive = operating != null && Comparator.atMost(operating, greatest);
+      boolean undelayed = residual.delay() == Residual.Delay.GENERAL;
+      if (sensitive && (serving == null || undelayed)) {
+        serving = each;
       }
     }
-    return functions.get(0);
+    return serving == null ? functions.get(0) : serving;
   }
 
   private static Figure operating(ProtectiveDevice serving, boolean needed, Dossier d) {

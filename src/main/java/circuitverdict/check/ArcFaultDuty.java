@@ -20,7 +20,7 @@ import java.util.Set;
  */
 final class ArcFaultDuty {
   private static final Set<Premises.Use> NO_RESIDENCE =
-      EnumSet.of(Premises.Use.COMMERCIAL, Premises.Use.INDUSTRIAL, Premises.Use.AGRICULTURAL);
+      EnumSet.of(Premises.Use.INDUSTRIAL, Premises.Use.AGRICULTURAL);
 
   private ArcFaultDuty() {}
 

@@ -35,7 +35,7 @@ final class ConcealedCableDuty {
   private static AdditionalDuty of(Cable cable) {
     Concealment concealment = cable.installation().concealment();
     if (concealment == null) {
-      return covered(cable) || cable.installation().buried()
+      return covered(cable)
           ? AdditionalDuty.of(Clause.CONCEALED_CABLES, false)
           : AdditionalDuty.open(
               Clause.CONCEALED_CABLES, new Pointer(cable.installation().place(), "concealment"));

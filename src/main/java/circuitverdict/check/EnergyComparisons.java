@@ -9,6 +9,7 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Comparisons of let-through energy with what conductors stand, judged together. */
 final class EnergyComparisons {
@@ -106,6 +107,16 @@ final class EnergyComparisons {
 
   boolean fails() {
     return fails;
+  }
+
+  /** Whether one fails whose cable is of those. */
+  boolean fails(Predicate<String> places) {
+    for (Comparison each : comparisons) {
+      if (each.verdict() == Verdict.DOES_NOT_COMPLY && places.test(each.subject())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Gives the comparisons to a judgement, which counts each of them. */

@@ -75,16 +75,13 @@ public final class ProtectiveConductorCheck implements Check {
       proof.addTo(judgement);
       return;
     }
-    // The table presumes one line behind a device that suits it: of several in parallel one
-    // protective conductor may have to stand what its energy shows that it does not.
-    boolean parallel = Wiring.cables(circuit).stream().anyMatch(cable -> cable.parallel() > 1);
-    if (!(parallel && proof.fails()) && byTable(circuit, judgement, d)) {
+    if (byTable(circuit, judgement, d)) {
       judgement.by(Clause.PROTECTIVE_TABLE);
       judgement.settled();
       d.remark(proof.fails() ? NoteCode.ENERGY_EXCEEDS : NoteCode.TABLE_54_7);
       return;
     }
-    if (proof.fails()) {
+    if (proof.fails(place -> !carried(circuit, place, d))) {
       proof.addTo(judgement);
       return;
     }
@@ -93,7 +90,9 @@ public final class ProtectiveConductorCheck implements Check {
       ProtectiveGuidance.addTo(circuit, greatest, judgement, d);
       return;
     }
-    proof.addTo(judgement);
+    if (!proof.fails()) {
+      proof.addTo(judgement);
+    }
     if (circuit.device() != null) {
       EnergyEvidence.ask(circuit.device(), greatest, d);
     }
@@ -109,11 +108,25 @@ public final class ProtectiveConductorCheck implements Check {
     return comparisons;
   }
 
+  private static boolean carried(Circuit circuit, String place, Dossier d) {
+    return Wiring.cables(circuit).stream()
+        .anyMatch(cable -> cable.place().equals(place) && carried(cable, d));
+  }
+
+  /**
+   * Whether the table carries a cable. It presumes one line behind one device: of several in
+   * parallel one alone may have to stand a fault (434.4), which only its energy shows.
+   */
+  private static boolean carried(Cable cable, Dossier d) {
+    ProtectiveTable table = ProtectiveTable.of(cable, d);
+    return cable.parallel() == 1
+        && Comparator.AT_LEAST.holds(table.actual().value(), table.least().value());
+  }
+
   private static boolean byTable(Circuit circuit, Judgement judgement, Dossier d) {
     boolean all = true;
     for (Cable cable : Wiring.cables(circuit)) {
-      ProtectiveTable table = ProtectiveTable.of(cable, d);
-      all &= Comparator.AT_LEAST.holds(table.actual().value(), table.least().value());
+      all &= carried(cable, d);
     }
     if (all) {
       for (Cable cable : Wiring.cables(circuit)) {

@@ -38,15 +38,19 @@ public final class ResidualTypeRule {
     if (type == Residual.Type.AC && !plain(circuit.load(), d.edition())) {
       return alternatingOnly(circuit.load(), d);
     }
-    if (Boolean.TRUE.equals(EarthingArrangement.charging(circuit))) {
+    Boolean charging = EarthingArrangement.charging(circuit);
+    if (Boolean.TRUE.equals(charging)) {
       return charging(type, device, judgement, d);
     }
     Waveform waveform = waveform(circuit.load());
-    if (waveform == null) {
-      askWaveform(circuit.load(), d);
-      return null;
+    if (waveform != null && !detects(type, waveform, d.edition())) {
+      return false;
     }
-    return detects(type, waveform, d.edition());
+    askWaveform(circuit.load(), d);
+    if (charging == null) {
+      ChargingDuty.of(circuit).wanted().forEach(d::missing);
+    }
+    return waveform == null || charging == null ? null : Boolean.TRUE;
   }
 
   /** The least type that suits, from type A on: that is what is offered where nothing is known. */

@@ -7,6 +7,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
@@ -22,15 +23,17 @@ final class StandingResidual {
 
   private StandingResidual() {}
 
-  static void judge(
+  /** Whether it is settled; what is missing for it is noted. */
+  static boolean judge(
       Circuit circuit, ProtectiveDevice device, Figure operating, Judgement judgement, Dossier d) {
     Double standing = circuit.load().protectiveConductorCurrentA();
     if (standing == null) {
       d.remark(NoteCode.STANDING_NOT_STATED);
-      return;
+      return true;
     }
     if (!operating.known()) {
-      return;
+      d.missing(new Pointer(device.data().place() + "/residual", "operatingCurrentA"));
+      return false;
     }
     judgement.by(Clause.STANDING_RESIDUAL);
     if (device == circuit.residualDevice()) {
@@ -42,5 +45,6 @@ final class StandingResidual {
         d.given("Ipe", standing, Unit.AMPERE, At.STANDING_CURRENT),
         Comparator.AT_MOST,
         d.working().step(SHARE, share, operating));
+    return true;
   }
 }

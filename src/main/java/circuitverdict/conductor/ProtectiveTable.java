@@ -5,7 +5,6 @@ import circuitverdict.circuit.Cable.ProtectiveMeans;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
-import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Table;
 import circuitverdict.standard.TableName;
@@ -20,7 +19,6 @@ import circuitverdict.standard.Value;
  */
 public record ProtectiveTable(Figure actual, Figure least) {
   private static final Formula OF_LINE = Formula.of("S,min", Unit.SQUARE_MM, "fS·S·k1/k2");
-  private static final Formula TOGETHER = Formula.of("S", Unit.SQUARE_MM, "n·Sl");
   private static final Formula FIXED = Formula.of("S,min", Unit.SQUARE_MM, "S0·k1/k2");
 
   /** The comparison; figures are unknown where sizes, materials or k are. */
@@ -30,7 +28,7 @@ public record ProtectiveTable(Figure actual, Figure least) {
         means == null
             ? Figure.unknown("S", Unit.SQUARE_MM)
             : ProtectiveConductors.section(cable, d);
-    Figure line = line(cable, d);
+    Figure line = Wiring.lineCsa(cable, d);
     Cable.Metal metal = Wiring.metal(cable, d);
     if (means == null
         || metal == null
@@ -59,17 +57,6 @@ public record ProtectiveTable(Figure actual, Figure least) {
             : d.working()
                 .step(FIXED, Figure.of("S0", rule.at("fixed", line.value())), first, second);
     return new ProtectiveTable(actual, least);
-  }
-
-  /** The line conductor: beside one protective conductor all those in parallel are one. */
-  private static Figure line(Cable cable, Dossier d) {
-    Figure line = Wiring.lineCsa(cable, d);
-    if (cable.parallel() == 1 || !ProtectiveConductors.beside(cable)) {
-      return line;
-    }
-    Pointer at = new Pointer(cable.place(), "parallelCables");
-    Figure count = new Figure("n", cable.parallel(), Unit.ONE, at);
-    return d.working().step(TOGETHER, count, line.as("Sl"));
   }
 
   private static String arrangement(Cable cable, ProtectiveMeans means) {

@@ -124,6 +124,11 @@ final class Cables {
             ? draw.of("C", "C", "A", "100", "101", "102", "103")
             : armoured ? draw.of("C", "E", "D1") : draw.of("A", "B", "C", "C");
     laid.put("referenceMethod", method);
+    if (draw.percent(85)) {
+      laid.put(
+          "concealment",
+          draw.of("none", "none", "within-50-mm", "deeper", "protected", "metallic-partition"));
+    }
     laid.put(
         "ambientTemperatureC",
         method.equals("D1") ? draw.of(10, 15, 20, 25) : draw.of(25, 28, 30, 30, 35, 40, 47));

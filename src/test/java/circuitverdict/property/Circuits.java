@@ -14,6 +14,9 @@ final class Circuits {
       List.of(
           List.of("outdoors"),
           List.of("vehicle-charging"),
+          List.of("bath-or-shower"),
+          List.of("sauna"),
+          List.of("swimming-pool"),
           List.of("outdoors", "vehicle-charging"));
 
   private final Draw draw;
@@ -80,6 +83,12 @@ final class Circuits {
     behind(body);
     ObjectNode premises = body.putObject("premises");
     premises.put("operatedBy", draw.of("ordinary-persons", "skilled-persons"));
+    if (draw.percent(80)) {
+      premises.put("use", draw.of("domestic", "commercial", "industrial", "public"));
+    }
+    if (draw.percent(50)) {
+      premises.put("higherRiskResidential", draw.percent(30));
+    }
     ArrayNode locations = premises.putArray("locations");
     if (draw.percent(40)) {
       draw.of(PLACES).forEach(locations::add);
@@ -141,6 +150,14 @@ final class Circuits {
     }
     if (draw.percent(10)) {
       load.put("protectiveConductorCurrentA", draw.of(0.001, 0.005, 0.02));
+    }
+    if (kind.equals("socket-outlets") && draw.percent(80)) {
+      load.put("ratedCurrentA", draw.of(13, 13, 16, 32, 63));
+    }
+    if (draw.percent(80)) {
+      load.put(
+          "residualWaveform",
+          draw.of("sinusoidal", "pulsating-direct", "mixed-frequency", "smooth-direct"));
     }
   }
 

@@ -108,6 +108,9 @@ final class Devices {
     if (draw.percent(95)) {
       residual.put("operatingCurrentA", draw.of(0.03, 0.03, 0.03, 0.1, 0.3, 0.5));
     }
+    if (draw.percent(85)) {
+      residual.put("type", draw.of("AC", "A", "A", "A", "F", "B"));
+    }
     if (draw.percent(80)) {
       String delay = draw.of("general", "general", "general", "S", "adjustable");
       residual.put("delay", delay);

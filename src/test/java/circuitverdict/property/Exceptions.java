@@ -38,7 +38,9 @@ final class Exceptions {
    */
   private static boolean defaultCurrent(String pointer, ObjectNode body) {
     return "socket-outlets".equals(Bodies.text(body, "/load/kind"))
-        && (pointer.equals("/load/designCurrentA") || pointer.equals("/load/ratedPowerW"));
+        && (pointer.equals("/load/designCurrentA")
+            || pointer.equals("/load/ratedPowerW")
+            || pointer.equals("/load/ratedCurrentA"));
   }
 
   /**
@@ -79,6 +81,7 @@ final class Exceptions {
   /** What makes a load draw more than its rated power at its voltage is part of what it is. */
   private static boolean loadItself(String pointer) {
     return pointer.equals("/load/efficiencyPercent")
+        || pointer.equals("/load/residualWaveform")
         || pointer.equals("/load/thirdHarmonicPercent");
   }
 }

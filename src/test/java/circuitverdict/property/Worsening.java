@@ -1,5 +1,6 @@
 package circuitverdict.property;
 
+import static circuitverdict.check.CheckName.ADDITIONAL_PROTECTION;
 import static circuitverdict.check.CheckName.BREAKING_CAPACITY;
 import static circuitverdict.check.CheckName.COMMISSIONING;
 import static circuitverdict.check.CheckName.CONDUCTOR_RATING;
@@ -215,12 +216,41 @@ enum Worsening {
       steps.dropped("/residualDevice/residualMakingBreakingA");
     }
   },
-  LESS_SENSITIVE_RESIDUAL_DEVICE(EARTH_FAULT_DISCONNECTION) {
+  LESS_SENSITIVE_RESIDUAL_DEVICE(EARTH_FAULT_DISCONNECTION, ADDITIONAL_PROTECTION) {
     @Override
     void worsen(Steps steps) {
       steps.listed(
           steps.draw.of("/device", "/residualDevice") + "/residual/operatingCurrentA",
           List.of(0.01, 0.03, 0.1, 0.3, 0.5, 1.0));
+    }
+
+    @Override
+    boolean speaksOf(String check, ObjectNode worse) {
+      // A less sensitive one stands more of what flows without a fault (531.3.2).
+      boolean standing = worse.at("/load/protectiveConductorCurrentA").isNumber();
+      return !standing || !check.equals("additional-protection");
+    }
+  },
+  SIMPLER_RESIDUAL_TYPE(ADDITIONAL_PROTECTION) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          steps.draw.of("/device", "/residualDevice") + "/residual/type",
+          List.of("B", "F", "A", "AC"));
+    }
+  },
+  HARDER_RESIDUAL_WAVEFORM(ADDITIONAL_PROTECTION) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          "/load/residualWaveform",
+          List.of("sinusoidal", "pulsating-direct", "mixed-frequency", "smooth-direct"));
+    }
+  },
+  MORE_STANDING_CURRENT(ADDITIONAL_PROTECTION) {
+    @Override
+    void worsen(Steps steps) {
+      steps.raise("/load/protectiveConductorCurrentA", 1.0005, 8);
     }
   },
   GREATER_DESIGN_CURRENT(OVERLOAD_PROTECTION, CONDUCTOR_RATING, VOLTAGE_DROP) {

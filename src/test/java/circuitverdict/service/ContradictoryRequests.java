@@ -38,6 +38,10 @@ final class ContradictoryRequests {
           ofThree("lineToNeutral", 4800),
           ofThree("lineToEarth", 4800),
           new Contradiction(
+              "a residence that is a factory",
+              "{\"premises\": {\"use\": \"industrial\", \"higherRiskResidential\": true}}",
+              "/premises/higherRiskResidential"),
+          new Contradiction(
               "a voltage beside parts",
               "{\"load\": {\"kind\": \"mixed\", \"ratedVoltageV\": 230,"
                   + " \"parts\": [{\"designCurrentA\": 5}]}}",

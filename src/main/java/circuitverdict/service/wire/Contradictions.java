@@ -35,6 +35,8 @@ public final class Contradictions {
   private static final Set<String> UNARMOURED =
       Set.of("flat-twin-and-earth", "multicore", "singles");
 
+  private static final Set<String> WORKS = Set.of("industrial", "agricultural");
+
   private static final Set<String> ARMOUR = Set.of("armour", "armour-and-core");
 
   /** Of two members of one object the first cannot exceed the second. */
@@ -111,6 +113,7 @@ public final class Contradictions {
     found.stage();
     found.supply();
     found.live();
+    found.premises(body.path("premises"));
     found.faults.addAll(LoadContradictions.of(body));
     found.cable(body.path("cable"), "/cable");
     JsonNode further = body.path("furtherCables");
@@ -214,6 +217,13 @@ public final class Contradictions {
     }
     if (phases.isNumber() && phases.intValue() == 1 && count > 1) {
       add("/liveConductors", "A single-phase supply has one line conductor.");
+    }
+  }
+
+  private void premises(JsonNode premises) {
+    boolean works = WORKS.contains(premises.path("use").asText(""));
+    if (works && premises.path("higherRiskResidential").booleanValue()) {
+      add("/premises/higherRiskResidential", "Premises of this use are no residence.");
     }
   }
 
