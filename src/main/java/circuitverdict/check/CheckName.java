@@ -17,6 +17,7 @@ public enum CheckName {
   PROTECTIVE_CONDUCTOR(
       "Protective conductor",
       "The protective conductor stands an earth fault and is large enough."),
+  INRUSH("Inrush", "The device does not trip when the load starts; reported."),
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
   COMMISSIONING("Commissioning", "What the tester should read; informative.");
 

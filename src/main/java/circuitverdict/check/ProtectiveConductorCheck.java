@@ -3,14 +3,19 @@ package circuitverdict.check;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.conductor.HeatLimit;
 import circuitverdict.conductor.ProtectiveTable;
 import circuitverdict.conductor.Wiring;
+import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.LetThrough;
+import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultLoop;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
@@ -78,7 +83,8 @@ public final class ProtectiveConductorCheck implements Check {
     // The table presumes one line behind a device that suits it: of several in parallel one
     // protective conductor may have to stand what its energy shows that it does not.
     boolean parallel = Wiring.cables(circuit).stream().anyMatch(cable -> cable.parallel() > 1);
-    if (!(parallel && proof.fails()) && byTable(circuit, judgement, d)) {
+    boolean energyOpen = proof.fails() || !told(circuit.device(), d.trial());
+    if (!(parallel && energyOpen) && byTable(circuit, judgement, d)) {
       judgement.by(Clause.PROTECTIVE_TABLE);
       judgement.settled();
       d.remark(proof.fails() ? NoteCode.ENERGY_EXCEEDS : NoteCode.TABLE_54_7);
@@ -95,9 +101,25 @@ public final class ProtectiveConductorCheck implements Check {
     }
     proof.addTo(judgement);
     if (circuit.device() != null) {
+      if (parallel) {
+        told(circuit.device(), d);
+      }
       EnergyEvidence.ask(circuit.device(), greatest, d);
     }
     judgement.undetermined();
+  }
+
+  /** Whether a device states all that tells what it lets through: else nobody looked. */
+  private static boolean told(ProtectiveDevice device, Dossier notes) {
+    if (device == null) {
+      return false;
+    }
+    Pointer letter = new Pointer(device.data().place(), "characteristic");
+    boolean lettered =
+        !(device instanceof Breaker breaker)
+            || notes.need(breaker.characteristic(), letter) != null;
+    boolean rated = RatedCurrent.of(device, notes).known();
+    return lettered && rated && BreakingCapacity.stated(device, notes).known();
   }
 
   private static EnergyComparisons compare(

@@ -17,6 +17,7 @@ import java.util.List;
  * @param connection fixed, or by socket-outlet
  * @param ratedCurrentA rated current of the outlet, A
  * @param canOverload whether the load can overload its conductor
+ * @param inrush what it draws when it starts
  * @param thirdHarmonicPercent third harmonic of the line current, %
  * @param protectiveConductorCurrentA standing current in the protective conductor, A
  * @param parts its parts where it is mixed
@@ -34,6 +35,7 @@ public record Load(
     Connection connection,
     Double ratedCurrentA,
     Boolean canOverload,
+    LoadInrush inrush,
     Double thirdHarmonicPercent,
     Double protectiveConductorCurrentA,
     List<Load> parts) {
@@ -64,6 +66,27 @@ public record Load(
   public enum Connection {
     FIXED,
     SOCKET_OUTLET
+  }
+
+  /** The same with all of it running together. */
+  public Load together() {
+    return new Load(
+        kind,
+        use,
+        designCurrentA,
+        ratedPowerW,
+        ratedVoltageV,
+        efficiencyPercent,
+        powerFactor,
+        count,
+        null,
+        connection,
+        ratedCurrentA,
+        canOverload,
+        inrush,
+        thirdHarmonicPercent,
+        protectiveConductorCurrentA,
+        parts);
   }
 
   /** Whether a socket-outlet is stated anywhere in the load. */
