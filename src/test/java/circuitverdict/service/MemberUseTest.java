@@ -127,6 +127,7 @@ class MemberUseTest {
           "{'load': {'kind': 'led', 'count': 3, 'inrush': {'peakCurrentA': 19, 'durationS': 0.0003,"
               + " 'countLimits': [{'characteristic': 'B', 'ratedCurrentA': 32, 'count': 3}]}}}",
           "{" + PARTS + STARTING + "}]}}",
+          "{" + PARTS + COUNTED + "}]}}",
           "{" + PARTS + COUNTED + "}]}, 'device': {'ratedCurrentA': 50}}",
           "{'device': {'standard': 'BS 88-2', 'utilizationCategory': 'gG'}}",
           "{'device': {'standard': 'IEC 61008-1', 'residualMakingBreakingA': 500, 'residual':"
