@@ -17,6 +17,7 @@ public enum CheckName {
   PROTECTIVE_CONDUCTOR(
       "Protective conductor",
       "The protective conductor stands an earth fault and is large enough."),
+  INRUSH("Inrush", "The device does not trip when the load starts; reported."),
   ADDITIONAL_PROTECTION(
       "Additional protection",
       "Residual current and arc fault devices are fitted where they are owed, of the right type."),

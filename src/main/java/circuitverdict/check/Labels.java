@@ -1,5 +1,7 @@
 package circuitverdict.check;
 
+import circuitverdict.explain.Note;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import java.util.Map;
 
@@ -34,6 +36,12 @@ public final class Labels {
           Map.entry("powerFactor", "the power factor"),
           Map.entry("efficiencyPercent", "the efficiency"),
           Map.entry("thirdHarmonicPercent", "the third harmonic of the load"),
+          Map.entry("inrush", "the start of the load"),
+          Map.entry("starting", "how the motor is started"),
+          Map.entry("currentMultiple", "the starting current over the rated one"),
+          Map.entry("peakCurrentA", "the peak of the starting current"),
+          Map.entry("durationS", "the duration of the start"),
+          Map.entry("countLimits", "the maker's greatest number on one device"),
           Map.entry("locations", "the special locations, if any"),
           Map.entry("deviceDeclared", "whether the assembly's maker declares the device"),
           Map.entry("construction", "the construction of the cable"),
@@ -80,6 +88,14 @@ public final class Labels {
           "/load/ratedCurrentA", "the rated current of the socket-outlets");
 
   private Labels() {}
+
+  /** What a note wants. */
+  static String of(Note note) {
+    if (note.code() == NoteCode.MAKER_CURVE_NEEDED) {
+      return "the maker's time–current curve";
+    }
+    return note.pointer() == null ? note.code().text() : of(note.pointer());
+  }
 
   /** The name; the member itself where it has none. */
   public static String of(Pointer pointer) {

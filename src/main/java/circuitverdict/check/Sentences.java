@@ -111,7 +111,7 @@ public final class Sentences {
   private static String wanted(Finding finding) {
     List<String> wanted = new ArrayList<>();
     for (Note note : finding.missing()) {
-      String label = note.pointer() == null ? note.code().text() : Labels.of(note.pointer());
+      String label = Labels.of(note);
       if (!wanted.contains(label)) {
         wanted.add(label);
       }

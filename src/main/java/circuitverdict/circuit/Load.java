@@ -17,6 +17,7 @@ import java.util.List;
  * @param connection fixed, or by socket-outlet
  * @param ratedCurrentA rated current of the outlet, A
  * @param canOverload whether the load can overload its conductor
+ * @param inrush what it draws when it starts
  * @param thirdHarmonicPercent third harmonic of the line current, %
  * @param protectiveConductorCurrentA standing current in the protective conductor, A
  * @param residualWaveform waveform of the residual current that it may cause
@@ -35,6 +36,7 @@ public record Load(
     Connection connection,
     Double ratedCurrentA,
     Boolean canOverload,
+    LoadInrush inrush,
     Double thirdHarmonicPercent,
     Double protectiveConductorCurrentA,
     Waveform residualWaveform,
@@ -85,6 +87,28 @@ public record Load(
   public enum Connection {
     FIXED,
     SOCKET_OUTLET
+  }
+
+  /** The same with all of it running together. */
+  public Load together() {
+    return new Load(
+        kind,
+        use,
+        designCurrentA,
+        ratedPowerW,
+        ratedVoltageV,
+        efficiencyPercent,
+        powerFactor,
+        count,
+        null,
+        connection,
+        ratedCurrentA,
+        canOverload,
+        inrush,
+        thirdHarmonicPercent,
+        protectiveConductorCurrentA,
+        residualWaveform,
+        parts);
   }
 
   /** Whether a socket-outlet is stated anywhere in the load. */

@@ -4,11 +4,18 @@ package circuitverdict.circuit;
  * What the caller demands beyond the rules.
  *
  * @param evidence whether published guidance may carry a verdict; null where not stated
+ * @param inrush whether the finding on inrush counts; null where not stated
  */
-public record Requirements(Evidence evidence) {
+public record Requirements(Evidence evidence, Inrush inrush) {
   /** How strong a proof must be. */
   public enum Evidence {
     PROVED,
     GUIDANCE
+  }
+
+  /** Whether the finding on inrush counts. */
+  public enum Inrush {
+    REQUIRED,
+    REPORTED
   }
 }

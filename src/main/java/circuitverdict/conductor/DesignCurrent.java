@@ -49,6 +49,12 @@ public final class DesignCurrent {
         inner -> new DesignCurrent(circuit, live, inner, false).ofCircuit());
   }
 
+  /** The current of one load or part of a load of the circuit, A, as stated or by its ratings. */
+  public static Figure ofOne(
+      Circuit circuit, LiveConductors live, Load load, String place, Dossier d) {
+    return new DesignCurrent(circuit, live, d, false).ofLoad(load, place);
+  }
+
   /** Whether the rated current of the device stands for Ib: the most that the outlets may draw. */
   public static boolean isRating(Circuit circuit) {
     Load load = circuit.load();

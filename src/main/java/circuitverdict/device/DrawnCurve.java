@@ -7,7 +7,8 @@ import circuitverdict.standard.TableName;
 
 /**
  * The slow edge of a breaker's thermal zone as it is drawn: a smooth curve through the tests of IEC
- * 60898-1, rising without bound towards the drawn asymptote. It is only drawn; it decides nothing.
+ * 60898-1, rising without bound towards the drawn asymptote. It is only drawn and promises nothing:
+ * of a start it speaks by guidance.
  */
 public final class DrawnCurve {
   private final double asymptoteA;

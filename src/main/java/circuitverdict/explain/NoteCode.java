@@ -16,6 +16,11 @@ public enum NoteCode {
       "The energy limiting class marked on the device would limit the energy of faults that trip it"
           + " at once, and may settle the question."),
   MAKER_TIME_NEEDED("The maker's greatest operating time would settle the question."),
+  MAKER_CURVE_NEEDED(
+      "The maker's time–current curve of the device would settle the question: the standard promises"
+          + " neither that it trips nor that it does not."),
+  MAKER_COUNT_NEEDED(
+      "The maker's greatest number of these items on one device would settle the question."),
   BACK_UP_EVIDENCE_NEEDED(
       "Above its own rating a device promises nothing: the declared rating of the combination with"
           + " the device upstream would settle the question."),
@@ -89,6 +94,14 @@ public enum NoteCode {
   DESIGN_CURRENT_IS_RATING(
       "Design current taken as the device's rated current, as for ring and socket circuits without"
           + " a stated load."),
+  ASSUMED_NO_INRUSH(
+      "Taken as drawing no more when it is switched on than when it runs, by the kind of load."),
+  ASSUMED_DIRECT_ON_LINE("The motor taken as started direct on line, the hardest start."),
+  ASSUMED_SYMMETRIC_START(
+      "The first peak of the start taken as that of a symmetrical current; of a star–delta start"
+          + " three times the current in star, as at the changeover. An offset peak may be up to"
+          + " twice as great."),
+  TYPICAL_INRUSH("The worst of the typical values for a start of this kind."),
   EARTH_LOOP_STANDS_IN(
       "The earth fault loop impedance stands for the line–neutral loop: armour, large protective"
           + " conductors and bonded steel can make the earth path the better one."),
@@ -156,6 +169,24 @@ public enum NoteCode {
   LENGTH_ALLOWANCE("The limit includes the allowance for length beyond 100 m."),
   STRICTEST_LIMIT("Held against the strictest limit that the missing input could set."),
   BONDING_NOT_COVERED("Protective bonding conductors are not judged."),
+  LOAD_STARTS(
+      "What the load draws when it starts, with all of it starting at once: the type of the device"
+          + " follows from this, never from the kind of premises."),
+  TYPICAL_START(
+      "Typical worst values for a start of this kind, for orientation only: state the maker's."),
+  DRAWN_CURVE_HOLDS(
+      "Between the earliest and the latest time of the standard the drawn curve was asked, the slow"
+          + " edge of what devices do: one at the fast edge may trip."),
+  TYPE_B_RIDES_START("Of this rating type B, the least, rides the start."),
+  TYPE_C_RIDES_START(
+      "Of this rating type C is the least that rides the start: that of B may trip at once at the"
+          + " current shown."),
+  TYPE_D_RIDES_START(
+      "Of this rating type D is the least that rides the start: that of C may trip at once at the"
+          + " current shown."),
+  NO_TYPE_RIDES_START(
+      "Of this rating no type is known to ride the start: a greater rated current, or a milder"
+          + " start, is wanted."),
   RESTS_ON_MEMORY("A value here was recalled, not read: check it against the printed standard."),
   READING_NOT_FAILURE(
       "A reading above 0.8 of the limit is not a failure: then Ze + 1.20·(R1 + R2) decides."),
@@ -165,8 +196,8 @@ public enum NoteCode {
           + " person decide."),
   WORK_DEAD("Work only on what is proved dead and locked off."),
   CHECKS_NOT_MADE(
-      "Not checked: selectivity, inrush, suitability of the device for place and users, surge"
-          + " protection, bonding, position of devices.");
+      "Not checked: selectivity, suitability of the device for place and users, surge protection,"
+          + " bonding, position of devices.");
 
   private final String text;
 

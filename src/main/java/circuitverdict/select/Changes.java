@@ -43,6 +43,9 @@ final class Changes {
     }
     if (circuit.device() != null && circuit.device().data().letThrough().isEmpty()) {
       kinds.add(characteristics());
+      if (failed.contains(CheckName.INRUSH)) {
+        kinds.add(greaterCharacteristics());
+      }
       kinds.add(capacities());
       kinds.add(energyClasses());
       kinds.add(ratedCurrents());
@@ -68,6 +71,20 @@ final class Changes {
       for (int i = rows.size() - 1; i >= 0; i--) {
         String letter = rows.get(i).keys().get(0).text();
         if (letter.compareTo(breaker.characteristic()) < 0) {
+          changes.add(new Change.Characteristic(letter));
+        }
+      }
+    }
+    return changes;
+  }
+
+  /** The next greater letters first: only a start calls for them. */
+  private List<Change> greaterCharacteristics() {
+    List<Change> changes = new ArrayList<>();
+    if (circuit.device() instanceof Breaker breaker && breaker.characteristic() != null) {
+      for (Row row : edition.table(TableName.MAGNETIC_BANDS).rows()) {
+        String letter = row.keys().get(0).text();
+        if (letter.compareTo(breaker.characteristic()) > 0) {
           changes.add(new Change.Characteristic(letter));
         }
       }

@@ -26,7 +26,8 @@ import java.util.List;
 /**
  * Which devices of the standard series may protect a circuit: every characteristic, rated current
  * and breaking capacity, class 3. Those that pass every check are ranked: least rated current,
- * least characteristic, least capacity, unless the caller orders otherwise.
+ * least characteristic that rides the start of the load, least capacity, unless the caller orders
+ * otherwise.
  */
 public final class DeviceSelection {
   /** What a ranking may look at. */
@@ -220,6 +221,20 @@ public final class DeviceSelection {
     return !compared.isEmpty() && compared.get(0).verdict() == Verdict.COMPLIES;
   }
 
+  /** Letters that ride the start come before those of which it is not known. */
+  private static int unfitForStart(Candidate candidate) {
+    for (Finding finding : candidate.result().findings()) {
+      if (finding.check() == CheckName.INRUSH) {
+        return switch (finding.verdict()) {
+          case COMPLIES, NOT_APPLICABLE -> 0;
+          case NOT_DETERMINED -> 1;
+          case DOES_NOT_COMPLY -> 2;
+        };
+      }
+    }
+    return 0;
+  }
+
   private static Comparator<Candidate> ranking(List<Order> order) {
     Comparator<Candidate> ranking = Comparator.comparingInt(candidate -> 0);
     List<Order> all = new ArrayList<>(order);
@@ -233,7 +248,10 @@ public final class DeviceSelection {
           switch (each) {
             case RATED_CURRENT ->
                 ranking.thenComparingDouble(c -> c.device().data().ratedCurrentA());
-            case CHARACTERISTIC -> ranking.thenComparing(c -> c.device().characteristic());
+            case CHARACTERISTIC ->
+                ranking
+                    .thenComparingInt(DeviceSelection::unfitForStart)
+                    .thenComparing(c -> c.device().characteristic());
             case BREAKING_CAPACITY ->
                 ranking.thenComparingDouble(c -> c.device().data().breakingCapacityA());
             case GIVEN -> ranking;

@@ -21,6 +21,7 @@ public enum Clause {
   DISCONNECTION_TT_OVERCURRENT("disconnection-tt-overcurrent"),
   EARTHING("earthing"),
   EARTHING_TT("earthing-tt"),
+  INRUSH("inrush"),
   INSPECTION("inspection"),
   LEAST_SIZE("least-size"),
   LET_THROUGH("let-through"),

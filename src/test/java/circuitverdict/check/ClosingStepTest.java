@@ -20,6 +20,9 @@ import org.junit.jupiter.params.provider.EnumSource;
  * The working of every check ends with the comparison it is judged by, and rests on nothing unsaid.
  */
 class ClosingStepTest {
+  private static final String GENERAL_FUSE =
+      "{\"standard\": \"BS 88-2\", \"ratedCurrentA\": 25, \"utilizationCategory\": \"gG\"}";
+
   /** Circuits that between them bring every check to each verdict it can give by figures. */
   private static final List<Scenario> CIRCUITS =
       List.of(
@@ -49,6 +52,12 @@ class ClosingStepTest {
               .with("/device/breakingCapacityA", 80000),
           Scenario.oven().with("/stage", "design").without("/device/breakingCapacityA"),
           lateByEarth(),
+          InrushTest.mixer(),
+          InrushTest.mixer().with("/device/characteristic", "D"),
+          InrushTest.mixer().with("/device/characteristic", "B"),
+          InrushTest.mixer().with("/device/ratedCurrentA", 6),
+          InrushTest.mixer().with("/load/inrush/starting", "star-delta"),
+          InrushTest.mixer().withJson("/device", GENERAL_FUSE),
           ofSockets(),
           ofSockets().with("/device/residual/operatingCurrentA", 0.1),
           Scenario.oven().with("/supply/frequencyHz", 60));

@@ -35,6 +35,8 @@ class FrequencyTest {
     "VOLTAGE_DROP, /cable/lengthM, 400",
     "EARTH_FAULT_DISCONNECTION, /cable/lengthM, 400",
     "BREAKING_CAPACITY, /device/breakingCapacityA, 1000",
+    "INRUSH, /load, '{\"kind\": \"motor\", \"designCurrentA\": 26, \"inrush\": {\"starting\":"
+        + " \"direct-on-line\", \"currentMultiple\": 8, \"durationS\": 3}}'",
     "COMMISSIONING, /cable/lengthM, 400"
   })
   void sixtyHertzGivesNoFailure(CheckName check, String pointer, String value) {

@@ -49,6 +49,9 @@ class MissingTogetherTest {
     "PROTECTIVE_CONDUCTOR, /supply/loopImpedanceOhm /supply/maximumFaultCurrentA"
         + " /supply/instrumentUncertaintyPercent /cable/insulation /cable/protectiveCsaMm2"
         + " /cable/lengthM /device",
+    "INRUSH, /load/kind /device",
+    "INRUSH, /load/kind /device/standard",
+    "INRUSH, /load/designCurrentA /device/ratedCurrentA /device/characteristic",
     "COMMISSIONING, /supply/earthing /supply/loopImpedanceOhm /cable/lengthM /device",
     "COMMISSIONING, /supply/earthing /supply/loopImpedanceOhm /device/standard"
         + " /device/ratedCurrentA"

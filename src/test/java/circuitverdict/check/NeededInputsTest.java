@@ -54,6 +54,13 @@ class NeededInputsTest {
     "PROTECTIVE_CONDUCTOR, /supply/loopImpedanceOhm",
     "PROTECTIVE_CONDUCTOR, /cable/protectiveCsaMm2",
     "PROTECTIVE_CONDUCTOR, /cable/lengthM",
+    "INRUSH, /device",
+    "INRUSH, /device/standard",
+    "INRUSH, /device/ratedCurrentA",
+    "INRUSH, /device/characteristic",
+    "INRUSH, /load/kind",
+    "INRUSH, /load/inrush/durationS",
+    "INRUSH, /load/inrush/currentMultiple",
     "ADDITIONAL_PROTECTION, /device",
     "ADDITIONAL_PROTECTION, /device/standard",
     "ADDITIONAL_PROTECTION, /device/residual/operatingCurrentA",
@@ -118,7 +125,9 @@ class NeededInputsTest {
         .without("/supply/faultCurrents")
         .with("/load/kind", "vehicle-charging")
         .withJson("/premises/locations", "[\"outdoors\"]")
-        .with("/supply/openPenProtection", true);
+        .with("/supply/openPenProtection", true)
+        .with("/load/inrush/currentMultiple", 1.2)
+        .with("/load/inrush/durationS", 0.5);
   }
 
   /** The same with the additional protection that a charging point is owed. */

@@ -96,6 +96,9 @@ final class Circuits {
     if (draw.percent(30)) {
       body.putObject("requirements").put("evidence", draw.of("proved", "guidance"));
     }
+    if (draw.percent(40)) {
+      body.withObject("/requirements").put("inrush", draw.of("required", "required", "reported"));
+    }
     return body;
   }
 
@@ -142,6 +145,9 @@ final class Circuits {
     }
     double factor = draw.of(0.8, 0.9, 0.95, 1.0);
     load.put("powerFactor", kind.equals("resistive") ? 1 : factor);
+    if (draw.percent(60)) {
+      new Starts(draw).inrush(load);
+    }
     if (draw.percent(8)) {
       load.put("canOverload", draw.percent(30));
     }

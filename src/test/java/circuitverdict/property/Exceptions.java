@@ -29,6 +29,7 @@ final class Exceptions {
         || charging(pointer, body)
         || standingCurrent(pointer, body)
         || finalCircuit(pointer, body)
+        || start(pointer, body)
         || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
   }
 
@@ -76,6 +77,18 @@ final class Exceptions {
     return charging
         && (pointer.equals("/load/designCurrentA") && rated
             || pointer.equals("/load/kind") && powered);
+  }
+
+  /**
+   * A resistance and a charging point have no start by their kind; the maker's numbers settle it
+   * both ways; a short-time release that is not named is not there.
+   */
+  private static boolean start(String pointer, ObjectNode body) {
+    String kind = Bodies.text(body, "/load/kind");
+    boolean none = "resistive".equals(kind) || "vehicle-charging".equals(kind);
+    return none && pointer.equals("/load/inrush")
+        || pointer.startsWith("/load/inrush/countLimits")
+        || pointer.equals("/device/settings/shortTimeA");
   }
 
   /** What makes a load draw more than its rated power at its voltage is part of what it is. */

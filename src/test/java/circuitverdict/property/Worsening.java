@@ -5,6 +5,7 @@ import static circuitverdict.check.CheckName.BREAKING_CAPACITY;
 import static circuitverdict.check.CheckName.COMMISSIONING;
 import static circuitverdict.check.CheckName.CONDUCTOR_RATING;
 import static circuitverdict.check.CheckName.EARTH_FAULT_DISCONNECTION;
+import static circuitverdict.check.CheckName.INRUSH;
 import static circuitverdict.check.CheckName.LET_THROUGH_ENERGY;
 import static circuitverdict.check.CheckName.OVERLOAD_PROTECTION;
 import static circuitverdict.check.CheckName.PROTECTIVE_CONDUCTOR;
@@ -257,6 +258,36 @@ enum Worsening {
     @Override
     void worsen(Steps steps) {
       steps.raise("/load/designCurrentA", 1.0005, 5);
+    }
+  },
+  GREATER_STARTING_CURRENT(INRUSH) {
+    @Override
+    void worsen(Steps steps) {
+      steps.raise("/load/inrush/currentMultiple", 1.0005, 5);
+    }
+  },
+  GREATER_STARTING_PEAK(INRUSH) {
+    @Override
+    void worsen(Steps steps) {
+      steps.raise("/load/inrush/peakCurrentA", 1.0005, 5);
+    }
+  },
+  LONGER_START(INRUSH) {
+    @Override
+    void worsen(Steps steps) {
+      steps.raise("/load/inrush/durationS", 1.0005, 12);
+    }
+  },
+  MORE_SENSITIVE_LETTER(INRUSH) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/device/characteristic", List.of("D", "C", "B"));
+    }
+
+    @Override
+    boolean speaksOf(String check, ObjectNode worse) {
+      // To a fault the more sensitive device is the better one.
+      return check.equals("inrush") && !worse.at("/device/characteristic").asText().matches("[KZ]");
     }
   },
   MORE_DROP_BEFORE(VOLTAGE_DROP) {

@@ -28,7 +28,6 @@ class CoverageTest {
           "D03", FROM_SOURCE,
           "D06", FROM_SOURCE,
           "D09", FROM_SOURCE,
-          "H04", "inrush of lamps is not checked",
           "J01",
               "diversity is the caller's: the design current is stated or follows from the power",
           "J12", "whether a reading is plausible is not judged");
@@ -39,6 +38,7 @@ class CoverageTest {
           LoopExamplesTest.class,
           HeatExamplesTest.class,
           FaultCurrentExamplesTest.class,
+          InrushExamplesTest.class,
           RatingExamplesTest.class,
           VoltageDropExamplesTest.class);
 

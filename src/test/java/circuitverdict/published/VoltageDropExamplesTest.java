@@ -74,8 +74,7 @@ class VoltageDropExamplesTest {
       standard = "IEC practice, 415 V")
   void runningDropFromResistanceAndReactance() {
     // 0.296 Ω hot and 0.0268 Ω a conductor, as 200 m, which 16 mm² can have; U = 415 V. The
-    // starting
-    // drop belongs to inrush, which is not checked.
+    // drop while it starts is not judged.
     Scenario motor =
         current(breaker("C", 80), 65.82, 200)
             .withJson("/liveConductors", "[\"L1\",\"L2\",\"L3\"]")

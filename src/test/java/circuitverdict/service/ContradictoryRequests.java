@@ -56,6 +56,12 @@ final class ContradictoryRequests {
                   + " {\"designCurrentA\": 5, \"diversityFactor\": 0}]}}",
               "/load/parts/1/diversityFactor"),
           new Contradiction(
+              "a greatest number on one device twice",
+              "{\"load\": {\"inrush\": {\"countLimits\": ["
+                  + "{\"characteristic\": \"B\", \"ratedCurrentA\": 10, \"count\": 13},"
+                  + " {\"characteristic\": \"B\", \"ratedCurrentA\": 10.0, \"count\": 14}]}}}",
+              "/load/inrush/countLimits/1"),
+          new Contradiction(
               "outlets among the parts that cannot overload",
               "{\"load\": {\"kind\": \"mixed\", \"canOverload\": false,"
                   + " \"parts\": [{\"kind\": \"socket-outlets\", \"designCurrentA\": 5}]}}",

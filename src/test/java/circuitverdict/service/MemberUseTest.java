@@ -73,6 +73,13 @@ class MemberUseTest {
       "'load': {'kind': 'mixed', 'designCurrentA': null, 'use': null, 'connection': null,"
           + " 'diversityFactor': 0.9, 'parts': [{'use': 'other', 'connection': 'fixed', ";
 
+  private static final String STARTING =
+      "'kind': 'motor', 'designCurrentA': 20, 'inrush': {'starting': 'direct-on-line',"
+          + " 'currentMultiple': 3, 'peakCurrentA': 100, 'durationS': 1.5}";
+  private static final String COUNTED =
+      "'kind': 'led', 'designCurrentA': 2, 'count': 2, 'inrush': {'countLimits':"
+          + " [{'characteristic': 'B', 'ratedCurrentA': 32, 'count': 1}]}";
+
   /** Merge patches (RFC 7396) on the contract's oven: between them they use what is read. */
   private static final List<String> CIRCUITS =
       List.of(
@@ -119,6 +126,14 @@ class MemberUseTest {
               + "'kind': 'led', 'designCurrentA': 20, 'thirdHarmonicPercent': 10,"
               + " 'canOverload': true, 'protectiveConductorCurrentA': 0.02}]},"
               + " 'supply': {'loopImpedanceOhm': 0.25}, 'device': {'ratedCurrentA': 50}}",
+          "{'load': {'kind': 'motor', 'inrush': {'starting': 'direct-on-line',"
+              + " 'currentMultiple': 3, 'peakCurrentA': 100, 'durationS': 1.5}},"
+              + " 'requirements': {'inrush': 'required'}}",
+          "{'load': {'kind': 'led', 'count': 3, 'inrush': {'peakCurrentA': 19, 'durationS': 0.0003,"
+              + " 'countLimits': [{'characteristic': 'B', 'ratedCurrentA': 32, 'count': 3}]}}}",
+          "{" + PARTS + STARTING + "}]}}",
+          "{" + PARTS + COUNTED + "}]}}",
+          "{" + PARTS + COUNTED + "}]}, 'device': {'ratedCurrentA': 50}}",
           "{'device': {'standard': 'BS 88-2', 'utilizationCategory': 'gG'}}",
           "{'device': {'standard': 'IEC 61008-1', 'residualMakingBreakingA': 500, 'residual':"
               + " {'operatingCurrentA': 0.03}}, "

@@ -40,6 +40,9 @@ final class Variations {
           "{\"edition\": \"bs7671-2008\", \"device\": {\"characteristic\": \"D\"}}",
           "{\"edition\": \"bs7671-2018-a2\", \"cable\": {\"lengthM\": 70}}",
           "{\"device\": {\"energyClass\": null}, \"requirements\": {\"evidence\": \"proved\"}}",
+          "{\"load\": {\"kind\": \"motor\", \"inrush\": {\"starting\": \"direct-on-line\","
+              + " \"currentMultiple\": 8, \"durationS\": 3}},"
+              + " \"requirements\": {\"inrush\": \"required\"}}",
           "{\"device\": null}",
           "{\"cable\": null}",
           "{\"supply\": null}",

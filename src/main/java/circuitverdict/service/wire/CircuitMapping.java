@@ -7,6 +7,8 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Installation;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Load;
+import circuitverdict.circuit.LoadInrush;
+import circuitverdict.circuit.LoadInrush.CountLimit;
 import circuitverdict.circuit.Premises;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.Requirements;
@@ -37,7 +39,7 @@ public final class CircuitMapping {
         assembly(m.object("assembly")),
         backUp(m.object("backUp")),
         premises(m.object("premises")),
-        new Requirements(m.object("requirements").word("evidence", Requirements.Evidence.class)));
+        requirements(m.object("requirements")));
   }
 
   private static ProtectiveDevice device(Members m, String name) {
@@ -94,10 +96,24 @@ public final class CircuitMapping {
         m.word("connection", Load.Connection.class),
         m.number("ratedCurrentA"),
         m.bool("canOverload"),
+        inrush(m.object("inrush")),
         m.number("thirdHarmonicPercent"),
         m.number("protectiveConductorCurrentA"),
         m.word("residualWaveform", Load.Waveform.class),
         m.list("parts", (node, place) -> load(Members.of(node, place))));
+  }
+
+  private static LoadInrush inrush(Members m) {
+    return new LoadInrush(
+        m.word("starting", LoadInrush.Starting.class),
+        m.number("currentMultiple"),
+        m.number("peakCurrentA"),
+        m.number("durationS"),
+        m.list("countLimits", (node, place) -> countLimit(Members.of(node, place))));
+  }
+
+  private static CountLimit countLimit(Members m) {
+    return new CountLimit(m.term("characteristic"), m.number("ratedCurrentA"), m.integer("count"));
   }
 
   private static Cable cable(Members m) {
@@ -147,6 +163,12 @@ public final class CircuitMapping {
   private static BackUp backUp(Members m) {
     return new BackUp(
         m.number("limitedLetThroughA2s"), m.number("combinationRatingA"), m.text("evidence"));
+  }
+
+  private static Requirements requirements(Members m) {
+    return new Requirements(
+        m.word("evidence", Requirements.Evidence.class),
+        m.word("inrush", Requirements.Inrush.class));
   }
 
   private static Premises premises(Members m) {

@@ -3,7 +3,9 @@ package circuitverdict.service.wire;
 import circuitverdict.service.edge.Fault;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Facts of a load and of its parts that cannot all be true. */
 final class LoadContradictions {
@@ -17,6 +19,7 @@ final class LoadContradictions {
     found.outlets(body);
     found.diversity(body.path("load"), "/load");
     found.voltage(body.path("load"), "/load");
+    found.counts(body.path("load"), "/load");
     return found.faults;
   }
 
@@ -52,6 +55,26 @@ final class LoadContradictions {
     }
     for (int i = 0; i < parts.size(); i++) {
       voltage(parts.get(i), pointer + "/parts/" + i);
+    }
+  }
+
+  /** One device has one greatest number. */
+  private void counts(JsonNode load, String pointer) {
+    Set<String> seen = new HashSet<>();
+    JsonNode limits = load.path("inrush").path("countLimits");
+    for (int i = 0; i < limits.size(); i++) {
+      JsonNode limit = limits.get(i);
+      JsonNode rated = limit.path("ratedCurrentA");
+      String device = limit.path("characteristic").asText() + " " + rated.doubleValue();
+      if (rated.isNumber() && !seen.add(device)) {
+        add(
+            pointer + "/inrush/countLimits/" + i,
+            "The greatest number on the same device is stated twice.");
+      }
+    }
+    JsonNode parts = load.path("parts");
+    for (int i = 0; i < parts.size(); i++) {
+      counts(parts.get(i), pointer + "/parts/" + i);
     }
   }
 

@@ -55,16 +55,14 @@ public final class UnusedMembers {
   /** Members that no operation reads yet in one parent. */
   private static final Map<String, Set<String>> BELOW_ONE =
       Map.of(
-          "load",
-          Set.of("inrush"),
           "parts",
-          Set.of("inrush", "canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
+          Set.of("canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
           "device",
           Set.of("ratedVoltageV", "selectivity"),
           "assembly",
           Set.of("ambientTemperatureC"),
           "requirements",
-          Set.of("selectivity", "inrush"));
+          Set.of("selectivity"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
