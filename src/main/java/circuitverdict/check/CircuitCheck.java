@@ -24,6 +24,7 @@ public final class CircuitCheck {
           new BreakingCapacityCheck(),
           new LetThroughEnergy(),
           new ProtectiveConductorCheck(),
+          new Selectivity(),
           new EarthingArrangement(),
           new Commissioning());
 

@@ -29,6 +29,7 @@ final class Judgement {
   private final List<Comparison> comparisons = new ArrayList<>(4);
   private List<Comparison> beside = List.of();
   private List<Figure> told = List.of();
+  private Comparison lead;
   private boolean undetermined;
   private boolean informative;
   private boolean settled;
@@ -98,6 +99,21 @@ final class Judgement {
           new Comparison(
               about, actual, null, null, comparator, limit, null, Verdict.NOT_DETERMINED));
     }
+  }
+
+  /**
+   * The comparison that answers the question: it governs unless another fails or is open alone.
+   *
+   * @param holds whether it holds; where it does not, it leaves the matter open
+   */
+  void lead(String about, Figure actual, Comparator comparator, Figure limit, boolean holds) {
+    if (holds) {
+      compare(about, actual, comparator, limit);
+    } else {
+      open(about, actual, comparator, limit);
+    }
+    boolean shown = actual.known() && limit.known();
+    lead = shown ? comparisons.get(comparisons.size() - 1) : null;
   }
 
   /** Keeps a comparison for the record without counting it: a clause deems the duty met. */
@@ -227,6 +243,10 @@ final class Judgement {
   private Finding finding(Verdict verdict, Reason reason) {
     List<Comparison> all = all();
     Comparison governing = Governing.of(comparisons, verdict);
+    boolean leads = lead != null && verdict != Verdict.DOES_NOT_COMPLY;
+    if (leads && (lead.verdict() == verdict || lead.verdict() == governing.verdict())) {
+      governing = lead;
+    }
     boolean applies = verdict != Verdict.NOT_APPLICABLE;
     if (verdict == Verdict.COMPLIES) {
       if (d.strength() == Dossier.Strength.GUIDANCE) {

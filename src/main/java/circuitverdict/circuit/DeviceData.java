@@ -15,6 +15,7 @@ import java.util.List;
  * @param currentLimiting whether its maker declares it current-limiting
  * @param residual its residual current function, or null
  * @param letThrough the maker's let-through points, rising in current
+ * @param selectivity up to which currents its maker declares that it opens alone
  */
 public record DeviceData(
     String place,
@@ -26,7 +27,8 @@ public record DeviceData(
     Integer poles,
     Boolean currentLimiting,
     Residual residual,
-    List<LetThroughPoint> letThrough) {
+    List<LetThroughPoint> letThrough,
+    List<Declared> selectivity) {
 
   /**
    * One point of the maker's let-through curve.
@@ -35,4 +37,12 @@ public record DeviceData(
    * @param energyA2s energy let through, A²s
    */
   public record LetThroughPoint(double prospectiveCurrentA, double energyA2s) {}
+
+  /**
+   * Up to which current its maker declares that only this device opens.
+   *
+   * @param upstreamId the caller's name for the device upstream
+   * @param limitCurrentA up to this current, A
+   */
+  public record Declared(String upstreamId, double limitCurrentA) {}
 }

@@ -169,6 +169,7 @@ public sealed interface Change {
               null,
               null,
               residual,
+              List.of(),
               List.of());
       return circuit.withResidual(new Rccb(data, null));
     }
@@ -275,7 +276,8 @@ public sealed interface Change {
           old.poles(),
           old.currentLimiting(),
           old.residual(),
-          old.letThrough());
+          old.letThrough(),
+          old.selectivity());
     }
 
     static DeviceData capacity(DeviceData old, double ampere) {
@@ -289,7 +291,8 @@ public sealed interface Change {
           old.poles(),
           old.currentLimiting(),
           old.residual(),
-          old.letThrough());
+          old.letThrough(),
+          old.selectivity());
     }
   }
 }

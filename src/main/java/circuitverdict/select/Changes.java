@@ -6,6 +6,7 @@ import circuitverdict.check.Result;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Cable.ProtectiveMeans;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
@@ -40,7 +41,7 @@ final class Changes {
     if (failed.contains(CheckName.EARTHING_ARRANGEMENT)) {
       kinds.add(List.of(new Change.OpenPen()));
     }
-    if (circuit.device() != null && circuit.device().data().letThrough().isEmpty()) {
+    if (circuit.device() != null && !makersOwn(circuit.device().data())) {
       kinds.add(characteristics());
       kinds.add(capacities());
       kinds.add(energyClasses());
@@ -54,6 +55,11 @@ final class Changes {
     }
     kinds.add(lengths(failed));
     return kinds;
+  }
+
+  /** Whether its maker's data say how it behaves: of another device they say nothing. */
+  private static boolean makersOwn(DeviceData data) {
+    return !data.letThrough().isEmpty() || !data.selectivity().isEmpty();
   }
 
   private List<Change> characteristics() {

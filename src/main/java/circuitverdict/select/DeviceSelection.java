@@ -140,6 +140,7 @@ public final class DeviceSelection {
                   poles,
                   null,
                   null,
+                  List.of(),
                   List.of());
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }

@@ -33,6 +33,8 @@ public enum Clause {
   RATING("rating"),
   RATING_APPENDIX("rating-appendix"),
   RING("ring"),
+  SELECTIVITY("selectivity"),
+  SELECTIVITY_RESIDUAL("selectivity-residual"),
   STANDING_CURRENT("standing-current"),
   TERMINALS("terminals"),
   VOLTAGE_DROP("voltage-drop"),

@@ -36,8 +36,10 @@ final class Bodies {
                 collect(member.getValue(), at + "/" + member.getKey(), pointers);
               });
     }
-    // A point of the maker's curve is whole or not there: the contract demands both its members.
-    if (node instanceof ArrayNode array && !at.endsWith("/letThrough")) {
+    // A point of the maker's curve is whole or not there: the contract demands both its members. So
+    // is a declared limit.
+    boolean whole = at.endsWith("/letThrough") || at.endsWith("/selectivity");
+    if (node instanceof ArrayNode array && !whole) {
       for (int i = 0; i < array.size(); i++) {
         pointers.add(at + "/" + i);
         collect(array.get(i), at + "/" + i, pointers);

@@ -15,6 +15,8 @@ final class Exceptions {
         || pointer.endsWith("/insulationLengthM")
         || pointer.startsWith("/liveConductors/")
         || pointer.startsWith("/premises/locations/")
+        || pointer.equals("/upstreamDevice/residual")
+        || pointer.equals("/upstreamDevice/settings/shortTimeA")
         || pointer.equals("/load/count")
         || pointer.equals("/load/protectiveConductorCurrentA");
   }
@@ -27,7 +29,13 @@ final class Exceptions {
         || charging(pointer, body)
         || standingCurrent(pointer, body)
         || finalCircuit(pointer, body)
+        || declared(pointer)
         || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
+  }
+
+  /** What the maker declares of a pair ranks before guidance, which speaks again without it. */
+  private static boolean declared(String pointer) {
+    return pointer.equals("/device/selectivity") || pointer.equals("/upstreamDevice/id");
   }
 
   /**

@@ -40,6 +40,8 @@ final class Variations {
           "{\"edition\": \"bs7671-2008\", \"device\": {\"characteristic\": \"D\"}}",
           "{\"edition\": \"bs7671-2018-a2\", \"cable\": {\"lengthM\": 70}}",
           "{\"device\": {\"energyClass\": null}, \"requirements\": {\"evidence\": \"proved\"}}",
+          "{\"requirements\": {\"selectivity\": \"required\"}, \"upstreamDevice\": {\"standard\":"
+              + " \"IEC 60898-1\", \"characteristic\": \"B\", \"ratedCurrentA\": 20}}",
           "{\"device\": null}",
           "{\"cable\": null}",
           "{\"supply\": null}",

@@ -37,7 +37,7 @@ public final class CircuitMapping {
         assembly(m.object("assembly")),
         backUp(m.object("backUp")),
         premises(m.object("premises")),
-        new Requirements(m.object("requirements").word("evidence", Requirements.Evidence.class)));
+        requirements(m.object("requirements")));
   }
 
   private static ProtectiveDevice device(Members m, String name) {
@@ -140,6 +140,12 @@ public final class CircuitMapping {
         m.number("conditionalRatingA"),
         m.number("maximumUpstreamFuseA"),
         m.bool("deviceDeclared"));
+  }
+
+  private static Requirements requirements(Members m) {
+    return new Requirements(
+        m.word("evidence", Requirements.Evidence.class),
+        m.word("selectivity", Requirements.Selectivity.class));
   }
 
   private static BackUp backUp(Members m) {

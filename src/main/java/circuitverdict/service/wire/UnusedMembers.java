@@ -66,13 +66,13 @@ public final class UnusedMembers {
           "parts",
           Set.of("inrush", "canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
           "device",
-          Set.of("ratedVoltageV", "selectivity"),
+          Set.of("ratedVoltageV"),
           "assembly",
           Set.of("ambientTemperatureC"),
           "premises",
           Set.of("use"),
           "requirements",
-          Set.of("selectivity", "inrush"));
+          Set.of("inrush"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
@@ -97,7 +97,17 @@ public final class UnusedMembers {
           "residualDevice",
           Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
           "upstreamDevice",
-          Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
+          Set.of(
+              "id",
+              "standard",
+              "characteristic",
+              "ratedCurrentA",
+              "magneticMultiples",
+              "breakingCapacityA",
+              "serviceBreakingCapacityA",
+              "utilizationCategory",
+              "residual",
+              "settings"),
           ITEM,
           Set.of(
               "id",
