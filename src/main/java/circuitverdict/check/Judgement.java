@@ -101,19 +101,16 @@ final class Judgement {
     }
   }
 
-  /**
-   * The comparison that answers the question: it governs unless another fails or is open alone.
-   *
-   * @param holds whether it holds; where it does not, it leaves the matter open
-   */
+  /** The comparison that answers the question; where it does not hold, it leaves that open. */
   void lead(String about, Figure actual, Comparator comparator, Figure limit, boolean holds) {
     if (holds) {
       compare(about, actual, comparator, limit);
     } else {
       open(about, actual, comparator, limit);
     }
-    boolean shown = actual.known() && limit.known();
-    lead = shown ? comparisons.get(comparisons.size() - 1) : null;
+    if (actual.known() && limit.known()) {
+      lead = comparisons.get(comparisons.size() - 1);
+    }
   }
 
   /** Keeps a comparison for the record without counting it: a clause deems the duty met. */
@@ -242,11 +239,7 @@ final class Judgement {
 
   private Finding finding(Verdict verdict, Reason reason) {
     List<Comparison> all = all();
-    Comparison governing = Governing.of(comparisons, verdict);
-    boolean leads = lead != null && verdict != Verdict.DOES_NOT_COMPLY;
-    if (leads && (lead.verdict() == verdict || lead.verdict() == governing.verdict())) {
-      governing = lead;
-    }
+    Comparison governing = Governing.of(comparisons, lead, verdict);
     boolean applies = verdict != Verdict.NOT_APPLICABLE;
     if (verdict == Verdict.COMPLIES) {
       if (d.strength() == Dossier.Strength.GUIDANCE) {

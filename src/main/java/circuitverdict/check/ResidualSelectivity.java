@@ -5,6 +5,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.Residual;
+import circuitverdict.device.Promises;
 import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -96,6 +97,10 @@ final class ResidualSelectivity {
   private boolean withoutOwn(Figure upper) {
     ProtectiveDevice device = circuit.device();
     if (device.data().standard() == null) {
+      d.missing(new Pointer(device.data().place(), "standard"));
+    }
+    if (!Promises.known(device) || device.data().residual() != null) {
+      // It may have one that its standard does not tell of.
       return false;
     }
     Pointer at = new Pointer(device.data().place(), "ratedCurrentA");

@@ -35,7 +35,10 @@ final class AdjustablePromises {
     Figure carried = ConventionalCurrent.carried(breaker, rated, d);
     Figure operated = ConventionalCurrent.of(breaker, rated, d);
     double atOnceS = d.edition().constant(Constant.ADJUSTABLE_TESTS_INSTANTANEOUS).number();
-    Dossier asked = upstream ? d.trial() : d;
+    boolean stated =
+        breaker.settings().instantaneousA() != null || breaker.multiples().upper() != null;
+    // Where the upper limit of the one upstream is not known, nothing is asked for: it only fails.
+    Dossier asked = upstream && !stated ? d.trial() : d;
     Figure atOnce = AdjustableOperation.within(breaker, atOnceS, asked).current();
     Figure threshold = threshold(breaker, upstream, d);
     Promise delayed = delayed(breaker, d);

@@ -28,7 +28,9 @@ final class BreakerPromises {
         d.working().step(THERMAL, d.constant("mc", Constant.BREAKER_TESTS_THERMAL_TEST), rated);
     double atOnceS = d.edition().constant(Constant.BREAKER_TESTS_INSTANTANEOUS).number();
     d.need(breaker.characteristic(), new Pointer(breaker.data().place(), "characteristic"));
-    Dossier asked = upstream ? d.trial() : d;
+    // Where the upper limit of the one upstream is not known, nothing is asked for: it only fails.
+    boolean asks = !upstream || MagneticBand.of(breaker, d.edition()) != null;
+    Dossier asked = asks ? d : d.trial();
     Figure atOnce = BreakerOperation.within(breaker, atOnceS, asked).current();
     Figure threshold = threshold(breaker, rated, upstream, d);
     Value conventional = time("conventional", rated, d);

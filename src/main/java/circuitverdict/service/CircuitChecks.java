@@ -92,7 +92,7 @@ public class CircuitChecks {
   @NonBlocking
   public Response selectivity(byte[] body, @Context HttpHeaders headers) {
     JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
-    List<Note> unused = UnusedMembers.ofReading(circuit, SELECTIVITY_READS);
+    List<Note> unused = UnusedMembers.ofSelectivity(circuit, SELECTIVITY_READS);
     return answer(circuit, SELECTIVITY, unused, headers);
   }
 

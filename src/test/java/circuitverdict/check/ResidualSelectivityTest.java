@@ -109,6 +109,9 @@ class ResidualSelectivityTest {
     Finding found = fails(of(bare));
     actual(32, found);
     limit(0.3, found);
+    // One whose function its standard does not know is not certain to lack it.
+    open(of(bare.withJson("/device/residual", "{\"operatingCurrentA\": 0.03}")));
+    open(of(bare.without("/device/standard")), "/device/standard");
     // A residual device of the circuit's own is as good as one in its breaker.
     complies(
         of(

@@ -119,31 +119,54 @@ public final class UnusedMembers {
               "residual",
               "settings"));
 
+  /** Of these only the check of selectivity reads anything. */
+  private static final Map<String, Set<String>> SELECTIVITY_ONLY =
+      Map.of(
+          "device",
+          Set.of("selectivity"),
+          "requirements",
+          Set.of("selectivity"),
+          "upstreamDevice",
+          Set.of(
+              "id",
+              "characteristic",
+              "magneticMultiples",
+              "utilizationCategory",
+              "residual",
+              "settings"));
+
   private final Set<String> read;
+  private final boolean selectivity;
   private final List<Note> notes = new ArrayList<>();
 
-  private UnusedMembers(Set<String> read) {
+  private UnusedMembers(Set<String> read, boolean selectivity) {
     this.read = read;
+    this.selectivity = selectivity;
   }
 
   /** What a whole check does not use. */
   public static List<Note> ofCheck(JsonNode body) {
-    return new UnusedMembers(null).top(body, SELECTION_ONLY);
+    return new UnusedMembers(null, true).top(body, SELECTION_ONLY);
   }
 
   /** What a selection does not use: among others a device, since it looks for one. */
   public static List<Note> ofSelection(JsonNode body) {
-    return new UnusedMembers(null).top(body, Set.of("device"));
+    return new UnusedMembers(null, true).top(body, Set.of("device"));
   }
 
   /** What an operation that reads only these members does not use. */
   public static List<Note> ofReading(JsonNode body, Set<String> read) {
-    return new UnusedMembers(read).top(body, SELECTION_ONLY);
+    return new UnusedMembers(read, false).top(body, SELECTION_ONLY);
+  }
+
+  /** What the question of selectivity does not use. */
+  public static List<Note> ofSelectivity(JsonNode body, Set<String> read) {
+    return new UnusedMembers(read, true).top(body, SELECTION_ONLY);
   }
 
   /** What the limit of the loop impedance of a device does not use of it. */
   public static List<Note> ofItem(JsonNode device, String place) {
-    UnusedMembers unused = new UnusedMembers(null);
+    UnusedMembers unused = new UnusedMembers(null, true);
     unused.below(new Trail(null, place), ITEM, device);
     return unused.notes;
   }
@@ -188,7 +211,10 @@ public final class UnusedMembers {
     }
   }
 
-  private static boolean unread(String parent, String name) {
+  private boolean unread(String parent, String name) {
+    if (!selectivity && SELECTIVITY_ONLY.getOrDefault(parent, Set.of()).contains(name)) {
+      return true;
+    }
     Set<String> all = ALL_THAT_IS_READ.get(parent);
     return all != null
         ? !all.contains(name)
