@@ -29,7 +29,7 @@ public final class BreakingCapacityCheck implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement = new Judgement(name(), circuit, d, "/device").by(Clause.BREAKING_CAPACITY);
     ProtectiveDevice device = circuit.device();
-    LiveConductors live = circuit.live() == null ? singlePhase(circuit) : circuit.live();
+    LiveConductors live = LiveConductors.of(circuit);
     if (device == null || device.data().standard() == null) {
       NotJudged.note(device, d);
       // Nothing is compared; the current will be needed besides and is named with the device.
@@ -107,10 +107,5 @@ public final class BreakingCapacityCheck implements Check {
     Dossier trial = d.trial();
     Judgement tried = new Judgement(CheckName.BREAKING_CAPACITY, circuit, trial, "/device");
     return !BackUpRule.decides(circuit, live, stated, capacity, tried, trial);
-  }
-
-  private static LiveConductors singlePhase(Circuit circuit) {
-    Integer phases = circuit.supply().phases();
-    return phases != null && phases == 1 ? new LiveConductors(1, true) : null;
   }
 }

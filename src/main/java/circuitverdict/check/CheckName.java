@@ -17,6 +17,7 @@ public enum CheckName {
   PROTECTIVE_CONDUCTOR(
       "Protective conductor",
       "The protective conductor stands an earth fault and is large enough."),
+  SELECTIVITY("Selectivity", "Only this device opens on a fault beyond it, not the one upstream."),
   INRUSH("Inrush", "The device does not trip when the load starts; reported."),
   ADDITIONAL_PROTECTION(
       "Additional protection",

@@ -24,6 +24,7 @@ public final class CircuitCheck {
           new BreakingCapacityCheck(),
           new LetThroughEnergy(),
           new ProtectiveConductorCheck(),
+          new Selectivity(),
           new Inrush(),
           new AdditionalProtection(),
           new EarthingArrangement(),

@@ -11,6 +11,14 @@ import java.util.List;
 final class Governing {
   private Governing() {}
 
+  /** As below, but for the one that answers the question, unless another fails or is open alone. */
+  static Comparison of(List<Comparison> comparisons, Comparison lead, Verdict verdict) {
+    Comparison governing = of(comparisons, verdict);
+    boolean leads = lead != null && verdict != Verdict.DOES_NOT_COMPLY;
+    boolean same = leads && lead.verdict() == governing.verdict();
+    return leads && (same || lead.verdict() == verdict) ? lead : governing;
+  }
+
   /**
    * The failing comparison with the greatest excess, else the unknown one, else the least margin.
    */

@@ -29,6 +29,7 @@ final class Judgement {
   private final List<Comparison> comparisons = new ArrayList<>(4);
   private List<Comparison> beside = List.of();
   private List<Figure> told = List.of();
+  private Comparison lead;
   private boolean undetermined;
   private boolean informative;
   private boolean settled;
@@ -97,6 +98,18 @@ final class Judgement {
       comparisons.add(
           new Comparison(
               about, actual, null, null, comparator, limit, null, Verdict.NOT_DETERMINED));
+    }
+  }
+
+  /** The comparison that answers the question; where it does not hold, it leaves that open. */
+  void lead(String about, Figure actual, Comparator comparator, Figure limit, boolean holds) {
+    if (holds) {
+      compare(about, actual, comparator, limit);
+    } else {
+      open(about, actual, comparator, limit);
+    }
+    if (actual.known() && limit.known()) {
+      lead = comparisons.get(comparisons.size() - 1);
     }
   }
 
@@ -231,7 +244,7 @@ final class Judgement {
 
   private Finding finding(Verdict verdict, Reason reason) {
     List<Comparison> all = all();
-    Comparison governing = Governing.of(comparisons, verdict);
+    Comparison governing = Governing.of(comparisons, lead, verdict);
     boolean applies = verdict != Verdict.NOT_APPLICABLE;
     if (verdict == Verdict.COMPLIES) {
       if (d.strength() == Dossier.Strength.GUIDANCE) {

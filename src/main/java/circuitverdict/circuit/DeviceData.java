@@ -16,6 +16,7 @@ import java.util.List;
  * @param residual its residual current function, or null
  * @param arcFaultDetection whether it detects arc faults; null where not stated
  * @param letThrough the maker's let-through points, rising in current
+ * @param selectivity up to which currents its maker declares that it opens alone
  */
 public record DeviceData(
     String place,
@@ -28,7 +29,8 @@ public record DeviceData(
     Boolean currentLimiting,
     Residual residual,
     Boolean arcFaultDetection,
-    List<LetThroughPoint> letThrough) {
+    List<LetThroughPoint> letThrough,
+    List<Declared> selectivity) {
 
   /**
    * One point of the maker's let-through curve.
@@ -37,4 +39,12 @@ public record DeviceData(
    * @param energyA2s energy let through, A²s
    */
   public record LetThroughPoint(double prospectiveCurrentA, double energyA2s) {}
+
+  /**
+   * Up to which current its maker declares that only this device opens.
+   *
+   * @param upstreamId the caller's name for the device upstream
+   * @param limitCurrentA up to this current, A
+   */
+  public record Declared(String upstreamId, double limitCurrentA) {}
 }

@@ -8,6 +8,13 @@ package circuitverdict.circuit;
  */
 public record LiveConductors(int lines, boolean neutral) {
 
+  /** Those of a circuit: as stated, line and neutral on a single-phase supply; else null. */
+  public static LiveConductors of(Circuit circuit) {
+    Integer phases = circuit.supply().phases();
+    boolean single = phases != null && phases == 1;
+    return circuit.live() == null && single ? new LiveConductors(1, true) : circuit.live();
+  }
+
   /** Whether the circuit is three-phase. */
   public boolean threePhase() {
     return lines == 3;

@@ -113,6 +113,10 @@ public final class LetThrough {
     return this;
   }
 
+  EnergyBound[] bounds() {
+    return bounds;
+  }
+
   private void add(EnergyBound bound) {
     bounds = Arrays.copyOf(bounds, bounds.length + 1);
     bounds[bounds.length - 1] = bound;
@@ -178,7 +182,7 @@ public final class LetThrough {
    * The bound that lets the least through. What settles it, the maker's data of the device alone,
    * leaves no others to count but those of what else breaks the current with it.
    */
-  private EnergyBound tightest(double from, double to) {
+  EnergyBound tightest(double from, double to) {
     EnergyBound best = null;
     double least = Double.POSITIVE_INFINITY;
     boolean settled = false;

@@ -58,6 +58,9 @@ public enum NoteCode {
   DIRECT_CURRENT_DETECTION(
       "A charging point asks for type B, or for detection of 6 mA of direct current beside type A or"
           + " F, which no request states."),
+  SELECTIVITY_DATA_NEEDED(
+      "What the maker declares of the selectivity of the two devices, up to which current, would"
+          + " settle the question."),
   // assumptions
   ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
   ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
@@ -188,6 +191,32 @@ public enum NoteCode {
       "Of this rating no type is known to ride the start: a greater rated current, or a milder"
           + " start, is wanted."),
   RESTS_ON_MEMORY("A value here was recalled, not read: check it against the printed standard."),
+  SELECTIVE_ON_OVERLOAD(
+      "On overload only this device opens: what opens it, the device upstream carries."),
+  NOT_SELECTIVE_ON_OVERLOAD("On overload nothing shows that the device upstream does not open."),
+  FULL_SELECTIVITY(
+      "On short circuit only this device opens, at every current that can flow here: full"
+          + " selectivity."),
+  PARTIAL_SELECTIVITY(
+      "On short circuit it is shown that only this device opens up to the current named, and not"
+          + " above it: partial selectivity."),
+  NO_SELECTIVITY("On short circuit nothing shows, at any current, that only this device opens."),
+  DECLARED_SELECTIVITY(
+      "The limit of selectivity is that declared by the maker for this device upstream."),
+  UPSTREAM_OPENS(
+      "At the current shown the device upstream opens for certain, while this one still holds."),
+  UPSTREAM_WITHOUT_RELEASE(
+      "The device upstream has no overcurrent release: overload and short circuit do not open it."),
+  RESIDUAL_SELECTIVE(
+      "On a residual current only the downstream function opens: the one upstream is less sensitive"
+          + " and delayed."),
+  RESIDUAL_NOT_SELECTIVE(
+      "On a residual current nothing shows that the function upstream does not open."),
+  RESIDUAL_ZONE_DOES_NOT_APPLY(
+      "The device upstream has no residual function: residual currents do not open it."),
+  CIRCUIT_ALONE(
+      "Judged for the current of this circuit alone: what else the device upstream carries brings it"
+          + " nearer to opening."),
   READING_NOT_FAILURE(
       "A reading above 0.8 of the limit is not a failure: then Ze + 1.20·(R1 + R2) decides."),
   // cautions
@@ -196,8 +225,8 @@ public enum NoteCode {
           + " person decide."),
   WORK_DEAD("Work only on what is proved dead and locked off."),
   CHECKS_NOT_MADE(
-      "Not checked: selectivity, suitability of the device for place and users, surge protection,"
-          + " bonding, position of devices.");
+      "Not checked: suitability of the device for place and users, surge protection, bonding,"
+          + " position of devices.");
 
   private final String text;
 

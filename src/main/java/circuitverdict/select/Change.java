@@ -170,6 +170,7 @@ public sealed interface Change {
               null,
               residual,
               null,
+              List.of(),
               List.of());
       return circuit.withResidual(new Rccb(data, null));
     }
@@ -282,7 +283,8 @@ public sealed interface Change {
           old.currentLimiting(),
           old.residual(),
           old.arcFaultDetection(),
-          old.letThrough());
+          old.letThrough(),
+          old.selectivity());
     }
 
     static DeviceData capacity(DeviceData old, double ampere) {
@@ -297,7 +299,8 @@ public sealed interface Change {
           old.currentLimiting(),
           old.residual(),
           old.arcFaultDetection(),
-          old.letThrough());
+          old.letThrough(),
+          old.selectivity());
     }
   }
 }

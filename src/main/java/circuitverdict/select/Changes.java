@@ -7,6 +7,7 @@ import circuitverdict.check.Result;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Cable.ProtectiveMeans;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
@@ -41,7 +42,7 @@ final class Changes {
     if (failed.contains(CheckName.EARTHING_ARRANGEMENT)) {
       kinds.add(List.of(new Change.OpenPen()));
     }
-    if (circuit.device() != null && circuit.device().data().letThrough().isEmpty()) {
+    if (circuit.device() != null && !makersOwn(circuit.device().data())) {
       kinds.add(characteristics());
       if (failed.contains(CheckName.INRUSH)) {
         kinds.add(greaterCharacteristics());
@@ -58,6 +59,11 @@ final class Changes {
     }
     kinds.add(lengths(failed));
     return kinds;
+  }
+
+  /** Whether its maker's data say how it behaves: of another device they say nothing. */
+  private static boolean makersOwn(DeviceData data) {
+    return !data.letThrough().isEmpty() || !data.selectivity().isEmpty();
   }
 
   private List<Change> characteristics() {

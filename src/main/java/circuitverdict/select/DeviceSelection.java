@@ -154,6 +154,7 @@ public final class DeviceSelection {
                   null,
                   residual,
                   null,
+                  List.of(),
                   List.of());
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }

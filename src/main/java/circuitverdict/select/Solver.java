@@ -57,7 +57,8 @@ public final class Solver {
       EnumSet.of(
           CheckName.BREAKING_CAPACITY,
           CheckName.LET_THROUGH_ENERGY,
-          CheckName.PROTECTIVE_CONDUCTOR);
+          CheckName.PROTECTIVE_CONDUCTOR,
+          CheckName.SELECTIVITY);
 
   /** No value at all lets the check comply. */
   private static final int NONE_COMPLIES = -1;
@@ -120,7 +121,7 @@ public final class Solver {
     int least = 0;
     CheckName governing = null;
     for (Check check : checks) {
-      if (!names.contains(check.name())) {
+      if (!names.contains(check.name()) || !check.counts(circuit)) {
         continue;
       }
       Search search = new Search(quantity, check, vary);

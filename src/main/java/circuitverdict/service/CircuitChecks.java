@@ -5,6 +5,7 @@ import circuitverdict.check.Check;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.LetThroughEnergy;
 import circuitverdict.check.ProtectiveConductorCheck;
+import circuitverdict.check.Selectivity;
 import circuitverdict.explain.Note;
 import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.Preference;
@@ -33,6 +34,7 @@ public class CircuitChecks {
   private static final List<Check> BREAKING = List.of(new BreakingCapacityCheck());
   private static final List<Check> LET_THROUGH =
       List.of(new LetThroughEnergy(), new ProtectiveConductorCheck());
+  private static final List<Check> SELECTIVITY = List.of(new Selectivity(true));
   private static final Set<String> BREAKING_READS =
       Set.of("supply", "device", "upstreamDevice", "assembly", "backUp", "liveConductors");
   private static final Set<String> LET_THROUGH_READS =
@@ -47,6 +49,10 @@ public class CircuitChecks {
           "furtherCables",
           "load",
           "requirements");
+
+  private static final Set<String> SELECTIVITY_READS =
+      Set.of(
+          "supply", "device", "upstreamDevice", "residualDevice", "liveConductors", "requirements");
 
   @Inject Engine engine;
   @Inject ContractReader bodies;
@@ -78,6 +84,16 @@ public class CircuitChecks {
     JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
     List<Note> unused = UnusedMembers.ofReading(circuit, LET_THROUGH_READS);
     return answer(circuit, LET_THROUGH, unused, headers);
+  }
+
+  /** Will only the downstream device open, and up to what current? */
+  @POST
+  @Path("/selectivity-verdicts")
+  @NonBlocking
+  public Response selectivity(byte[] body, @Context HttpHeaders headers) {
+    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
+    List<Note> unused = UnusedMembers.ofSelectivity(circuit, SELECTIVITY_READS);
+    return answer(circuit, SELECTIVITY, unused, headers);
   }
 
   private Response answer(

@@ -43,6 +43,8 @@ public enum Clause {
   RESIDUAL_TYPE("residual-type"),
   RING("ring"),
   SAUNA("sauna"),
+  SELECTIVITY("selectivity"),
+  SELECTIVITY_RESIDUAL("selectivity-residual"),
   SOCKET_OUTLETS("socket-outlets"),
   STANDING_CURRENT("standing-current"),
   STANDING_RESIDUAL("standing-residual"),

@@ -17,6 +17,7 @@ public enum TableName {
   FUSE_GATES("fuse-gates"),
   FUSE_OPERATING_CURRENTS("fuse-operating-currents"),
   FUSE_PRE_ARCING("fuse-pre-arcing"),
+  FUSE_SELECTIVITY_POINTS("fuse-selectivity-points"),
   INRUSH_TYPICAL("inrush-typical"),
   K_LIVE("k-live"),
   K_PROTECTIVE("k-protective"),

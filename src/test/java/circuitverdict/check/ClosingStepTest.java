@@ -60,6 +60,21 @@ class ClosingStepTest {
           InrushTest.mixer().withJson("/device", GENERAL_FUSE),
           ofSockets(),
           ofSockets().with("/device/residual/operatingCurrentA", 0.1),
+          upstream("'BS 88-2', 'utilizationCategory': 'gG', 'ratedCurrentA': 160"),
+          upstream("'BS 88-2', 'utilizationCategory': 'gG', 'ratedCurrentA': 100"),
+          upstream("'BS 88-2', 'utilizationCategory': 'gG', 'ratedCurrentA': 100")
+              .withJson("/device/letThrough", flat(20000)),
+          upstream("'IEC 60898-1', 'characteristic': 'C', 'ratedCurrentA': 100"),
+          upstream("'IEC 60898-1', 'characteristic': 'B', 'ratedCurrentA': 16"),
+          upstream(
+                  "'IEC 60947-2', 'ratedCurrentA': 100, 'settings': {'longTimeA': 90,"
+                      + " 'shortTimeA': 500, 'shortTimeDelayS': 0.2, 'instantaneousA': 9000}")
+              .with("/stage", "design"),
+          upstream("'IEC 61008-1', 'residual': {'operatingCurrentA': 0.3, 'delay': 'S'}"),
+          upstream("'IEC 61008-1', 'residual': {'operatingCurrentA': 0.3, 'delay': 'S'}")
+              .with("/device/standard", "IEC 61009-1")
+              .withJson(
+                  "/device/residual", "{\"operatingCurrentA\": 0.03, \"delay\": \"general\"}"),
           Scenario.oven().with("/supply/frequencyHz", 60));
 
   @ParameterizedTest
@@ -175,6 +190,11 @@ class ClosingStepTest {
         .with("/supply/lineToNeutralLoopImpedanceOhm", 0.2)
         .with("/device/ratedCurrentA", 100)
         .without("/device/energyClass");
+  }
+
+  private static Scenario upstream(String members) {
+    String json = "{'standard': " + members + "}";
+    return Scenario.oven().withJson("/upstreamDevice", json.replace('\'', '"'));
   }
 
   private static String flat(double energy) {

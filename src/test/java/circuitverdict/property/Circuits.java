@@ -99,6 +99,9 @@ final class Circuits {
     if (draw.percent(40)) {
       body.withObject("/requirements").put("inrush", draw.of("required", "required", "reported"));
     }
+    if (draw.percent(50)) {
+      body.withObject("/requirements").put("selectivity", draw.of("required", "preferred"));
+    }
     return body;
   }
 
@@ -175,6 +178,13 @@ final class Circuits {
       upstream.put("ratedCurrentA", draw.of(60, 80, 100, 200));
       if (draw.percent(60)) {
         upstream.put("breakingCapacityA", draw.of(6000, 16_500, 33_000, 80_000));
+      }
+    } else if (draw.percent(60)) {
+      new Devices(draw).upstream(body.putObject("upstreamDevice"));
+      if (draw.percent(15) && body.path("device") instanceof ObjectNode device) {
+        ObjectNode declared = device.putArray("selectivity").addObject();
+        declared.put("upstreamId", draw.of("Q1", "Q2"));
+        declared.put("limitCurrentA", draw.of(300, 1000, 3000, 10_000));
       }
     }
     if (draw.percent(15)) {

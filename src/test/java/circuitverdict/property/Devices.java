@@ -120,6 +120,29 @@ final class Devices {
     }
   }
 
+  /** A device upstream, mostly larger than most devices of circuits. */
+  void upstream(ObjectNode device) {
+    device.put("id", "Q1");
+    switch (draw.whole(0, 5)) {
+      case 0, 1 -> {
+        device.put("standard", draw.of("IEC 60898-1", "IEC 61009-1"));
+        device.put("characteristic", draw.of("B", "C", "D"));
+        device.put("ratedCurrentA", draw.of(16, 32, 63, 100, 125));
+      }
+      case 2, 3 -> {
+        device.put("standard", "BS 88-2");
+        device.put("utilizationCategory", "gG");
+        device.put("ratedCurrentA", draw.of(32, 63, 100, 160, 250, 400));
+      }
+      case 4 -> adjustable(device);
+      default -> rccb(device);
+    }
+    boolean always = "IEC 61009-1".equals(device.path("standard").asText());
+    if (always || draw.percent(15)) {
+      residual(device.putObject("residual"));
+    }
+  }
+
   /** A residual device before the circuit. */
   void rccb(ObjectNode device) {
     device.put("standard", "IEC 61008-1");

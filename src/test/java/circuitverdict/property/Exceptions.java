@@ -17,6 +17,8 @@ final class Exceptions {
         || pointer.startsWith("/premises/locations/")
         || pointer.equals("/device/residual")
         || pointer.equals("/residualDevice")
+        || pointer.equals("/upstreamDevice/residual")
+        || pointer.equals("/upstreamDevice/settings/shortTimeA")
         || pointer.equals("/load/count")
         || pointer.equals("/load/protectiveConductorCurrentA");
   }
@@ -30,7 +32,13 @@ final class Exceptions {
         || standingCurrent(pointer, body)
         || finalCircuit(pointer, body)
         || start(pointer, body)
+        || declared(pointer)
         || pointer.equals("/device/letThrough"); // ranks first and settles both ways (section 5)
+  }
+
+  /** What the maker declares of a pair ranks before guidance, which speaks again without it. */
+  private static boolean declared(String pointer) {
+    return pointer.equals("/device/selectivity") || pointer.equals("/upstreamDevice/id");
   }
 
   /**

@@ -9,6 +9,7 @@ import static circuitverdict.check.CheckName.INRUSH;
 import static circuitverdict.check.CheckName.LET_THROUGH_ENERGY;
 import static circuitverdict.check.CheckName.OVERLOAD_PROTECTION;
 import static circuitverdict.check.CheckName.PROTECTIVE_CONDUCTOR;
+import static circuitverdict.check.CheckName.SELECTIVITY;
 import static circuitverdict.check.CheckName.VOLTAGE_DROP;
 
 import circuitverdict.check.CheckName;
@@ -59,7 +60,7 @@ enum Worsening {
       steps.raise("/supply/instrumentUncertaintyPercent", 1.05, 8);
     }
   },
-  GREATER_FAULT_CURRENT(BREAKING_CAPACITY, LET_THROUGH_ENERGY, PROTECTIVE_CONDUCTOR) {
+  GREATER_FAULT_CURRENT(BREAKING_CAPACITY, LET_THROUGH_ENERGY, PROTECTIVE_CONDUCTOR, SELECTIVITY) {
     @Override
     void worsen(Steps steps) {
       steps.raise(
@@ -208,6 +209,57 @@ enum Worsening {
     void worsen(Steps steps) {
       steps.listed(
           "/upstreamDevice/breakingCapacityA", List.of(80_000, 33_000, 16_500, 10_000, 6000, 1000));
+    }
+  },
+  SMALLER_RATING_UPSTREAM(SELECTIVITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          steps.draw.of("/upstreamDevice/ratedCurrentA", "/upstreamDevice/settings/longTimeA"),
+          List.of(400, 250, 160, 125, 100, 80, 63, 50, 40, 32, 25, 20, 16));
+    }
+
+    @Override
+    boolean speaksOf(String check, ObjectNode worse) {
+      // A fuse small enough may stand behind an assembly.
+      return check.equals("selectivity");
+    }
+
+    @Override
+    boolean excuses(Finding open) {
+      // Nothing is extrapolated: a rating that a table lacks is not known, a smaller one is.
+      return open.reason() == Reason.MISSING_INPUT;
+    }
+  },
+  LOWER_SETTING_UPSTREAM() {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          steps.draw.of(
+              "/upstreamDevice/settings/instantaneousA", "/upstreamDevice/settings/shortTimeA"),
+          List.of(5000, 2000, 1000, 600, 400, 200));
+    }
+  },
+  SHORTER_DELAY_UPSTREAM() {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          steps.draw.of(
+              "/upstreamDevice/settings/shortTimeDelayS", "/upstreamDevice/residual/delayS"),
+          List.of(1.0, 0.5, 0.2, 0.1, 0.05, 0.01));
+    }
+  },
+  MORE_SENSITIVE_UPSTREAM(SELECTIVITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          "/upstreamDevice/residual/operatingCurrentA", List.of(1.0, 0.5, 0.3, 0.1, 0.03, 0.01));
+    }
+  },
+  LOWER_DECLARED_LIMIT(SELECTIVITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/device/selectivity/0/limitCurrentA", List.of(9000, 4000, 2000, 1000, 300));
     }
   },
   LOWER_RESIDUAL_CAPACITY(PROTECTIVE_CONDUCTOR) {

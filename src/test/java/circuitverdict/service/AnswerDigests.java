@@ -5,6 +5,7 @@ import circuitverdict.check.Check;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.LetThroughEnergy;
 import circuitverdict.check.ProtectiveConductorCheck;
+import circuitverdict.check.Selectivity;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.select.DeviceSelection;
 import circuitverdict.service.edge.Contract;
@@ -70,6 +71,7 @@ final class AnswerDigests {
       case "checkCircuit" -> checked(request, edition, CircuitCheck.all(), full);
       case "judgeBreakingCapacity" ->
           checked(request, edition, List.of(new BreakingCapacityCheck()), full);
+      case "judgeSelectivity" -> checked(request, edition, List.of(new Selectivity(true)), full);
       case "judgeLetThrough" ->
           checked(
               request,

@@ -66,6 +66,11 @@ final class ContradictoryRequests {
               "{\"load\": {\"kind\": \"mixed\", \"canOverload\": false,"
                   + " \"parts\": [{\"kind\": \"socket-outlets\", \"designCurrentA\": 5}]}}",
               "/load/canOverload"),
+          new Contradiction(
+              "two limits of selectivity behind one device",
+              "{\"device\": {\"selectivity\": [{\"upstreamId\": \"Q1\", \"limitCurrentA\": 900},"
+                  + " {\"upstreamId\": \"Q1\", \"limitCurrentA\": 2000}]}}",
+              "/device/selectivity/1"),
           // engineering.md 0, 5: public supplies in the UK are 230 V
           new Contradiction(
               "a public supply at 240 V",
@@ -207,7 +212,8 @@ final class ContradictoryRequests {
         List.of(
             "/v1/device-selections",
             "/v1/breaking-capacity-verdicts",
-            "/v1/let-through-verdicts")) {
+            "/v1/let-through-verdicts",
+            "/v1/selectivity-verdicts")) {
       requests.add(request(path, CONTRADICTIONS.get(0)));
     }
     requests.add(withoutEdition());

@@ -58,6 +58,7 @@ class ExamplesTest {
             "selectDevices", all,
             "judgeBreakingCapacity", all,
             "judgeLetThrough", all,
+            "judgeSelectivity", all,
             "getLoopImpedanceLimit", ofLimits,
             "listLoopImpedanceLimits", ofLimits);
     Map<String, Set<String>> shown = new TreeMap<>();

@@ -28,7 +28,9 @@ class FindingsTest {
           "judgeBreakingCapacity",
           List.of("breaking-capacity"),
           "judgeLetThrough",
-          List.of("let-through-energy", "protective-conductor"));
+          List.of("let-through-energy", "protective-conductor"),
+          "judgeSelectivity",
+          List.of("selectivity"));
 
   static Stream<Call> circuits() {
     return Variations.circuits().stream();

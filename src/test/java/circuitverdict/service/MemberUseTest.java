@@ -69,6 +69,9 @@ class MemberUseTest {
           + " 'maximumUpstreamFuseA': 100, 'deviceDeclared': true},"
           + " 'upstreamDevice': {'breakingCapacityA': 33000},"
           + " 'supply': {'maximumFaultCurrentA': 9000, 'ownership': null}";
+  private static final String RESIDUAL_DEVICE =
+      "'device': {'standard': 'IEC 61009-1', 'residual': {'operatingCurrentA': 0.03, 'delay':"
+          + " 'general'}}";
   private static final String PARTS =
       "'load': {'kind': 'mixed', 'designCurrentA': null, 'use': null, 'connection': null,"
           + " 'diversityFactor': 0.9, 'parts': [{'use': 'other', 'connection': 'fixed', ";
@@ -164,7 +167,24 @@ class MemberUseTest {
               + " 'lengthM': 60}, 'requirements': {'evidence': 'guidance'}}",
           "{" + RATED_UNIT + "}",
           "{'backUp': {'combinationRatingA': 10000, 'evidence': 'table'}, " + RATED_UNIT + "}",
-          "{'backUp': {'limitedLetThroughA2s': 10000, 'evidence': 'table'}}");
+          "{'backUp': {'limitedLetThroughA2s': 10000, 'evidence': 'table'}}",
+          "{'requirements': {'selectivity': 'required'}, 'device': {'selectivity': [{'upstreamId':"
+              + " 'words', 'limitCurrentA': 1000}]}, 'upstreamDevice': {'id': 'words', 'standard':"
+              + " 'IEC 60898-1', 'characteristic': 'C', 'ratedCurrentA': 63}}",
+          "{'upstreamDevice': {'standard': 'BS 88-2', 'utilizationCategory': 'gG'}}",
+          "{'upstreamDevice': {'standard': 'IEC 60898-1', 'characteristic': 'K', 'ratedCurrentA': 63,"
+              + " 'magneticMultiples': {'lower': 8, 'upper': 14}}}",
+          "{'upstreamDevice': {'standard': 'IEC 60947-2', 'ratedCurrentA': 100, 'settings':"
+              + " {'longTimeA': 80, 'shortTimeA': 400, 'shortTimeDelayS': 0.05,"
+              + " 'instantaneousA': 1000}}}",
+          "{'upstreamDevice': {'standard': 'IEC 61008-1', 'residual': {'operatingCurrentA': 0.3,"
+              + " 'delay': 'S'}}, "
+              + RESIDUAL_DEVICE
+              + "}",
+          "{'upstreamDevice': {'standard': 'IEC 60947-2', 'residual': {'operatingCurrentA': 0.3,"
+              + " 'delayS': 0.1}, 'settings': {'longTimeA': 80, 'instantaneousA': 1000}}, "
+              + RESIDUAL_DEVICE
+              + "}");
 
   private record Leaf(String pointer, JsonNode schema) {}
 

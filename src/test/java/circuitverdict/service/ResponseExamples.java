@@ -20,7 +20,10 @@ import java.util.Set;
 final class ResponseExamples {
   /** Operations' examples whose full answer the contract shows. */
   private static final Set<String> IN_FULL =
-      Set.of("checkCircuit complies", "judgeBreakingCapacity does-not-comply");
+      Set.of(
+          "checkCircuit complies",
+          "judgeBreakingCapacity does-not-comply",
+          "judgeSelectivity declared");
 
   private static final Set<String> WITHOUT_DEPTH =
       Set.of("listEditions", "getEdition", "getEditionTable", "listCodes");

@@ -43,6 +43,8 @@ final class Variations {
           "{\"load\": {\"kind\": \"motor\", \"inrush\": {\"starting\": \"direct-on-line\","
               + " \"currentMultiple\": 8, \"durationS\": 3}},"
               + " \"requirements\": {\"inrush\": \"required\"}}",
+          "{\"requirements\": {\"selectivity\": \"required\"}, \"upstreamDevice\": {\"standard\":"
+              + " \"IEC 60898-1\", \"characteristic\": \"B\", \"ratedCurrentA\": 20}}",
           "{\"device\": null}",
           "{\"cable\": null}",
           "{\"supply\": null}",

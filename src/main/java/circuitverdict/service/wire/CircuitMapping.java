@@ -168,7 +168,8 @@ public final class CircuitMapping {
   private static Requirements requirements(Members m) {
     return new Requirements(
         m.word("evidence", Requirements.Evidence.class),
-        m.word("inrush", Requirements.Inrush.class));
+        m.word("inrush", Requirements.Inrush.class),
+        m.word("selectivity", Requirements.Selectivity.class));
   }
 
   private static Premises premises(Members m) {

@@ -248,6 +248,7 @@ public final class Contradictions {
   private void device(JsonNode device, String pointer) {
     releases(device, pointer);
     held(IN_DEVICE, device, pointer);
+    faults.addAll(SelectivityContradictions.of(device, pointer));
     Set<Double> currents = new HashSet<>();
     JsonNode points = device.path("letThrough");
     for (int i = 0; i < points.size(); i++) {

@@ -1,6 +1,7 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.DeviceData.Declared;
 import circuitverdict.circuit.DeviceData.LetThroughPoint;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
@@ -71,7 +72,8 @@ public final class DeviceMapping {
         m.bool("currentLimiting"),
         m.has("residual") ? residual(m.object("residual")) : null,
         m.bool("arcFaultDetection"),
-        letThrough(m));
+        letThrough(m),
+        selectivity(m));
   }
 
   private static Residual residual(Members m) {
@@ -80,6 +82,14 @@ public final class DeviceMapping {
         m.number("operatingCurrentA"),
         m.word("delay", Residual.Delay.class),
         m.number("delayS"));
+  }
+
+  private static List<Declared> selectivity(Members m) {
+    return m.list(
+        "selectivity",
+        (node, place) ->
+            new Declared(
+                node.get("upstreamId").textValue(), node.get("limitCurrentA").doubleValue()));
   }
 
   private static List<LetThroughPoint> letThrough(Members m) {

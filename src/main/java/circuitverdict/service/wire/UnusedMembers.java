@@ -58,11 +58,9 @@ public final class UnusedMembers {
           "parts",
           Set.of("canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
           "device",
-          Set.of("ratedVoltageV", "selectivity"),
+          Set.of("ratedVoltageV"),
           "assembly",
-          Set.of("ambientTemperatureC"),
-          "requirements",
-          Set.of("selectivity"));
+          Set.of("ambientTemperatureC"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
@@ -80,6 +78,7 @@ public final class UnusedMembers {
           "sheath", ARMOUR_SIZES);
 
   private static final String ITEM = "items";
+  private static final String UPSTREAM = "upstreamDevice";
 
   /** Of other devices than the circuit's own little is read; all else of them is told. */
   private static final Map<String, Set<String>> ALL_THAT_IS_READ =
@@ -92,7 +91,17 @@ public final class UnusedMembers {
               "residualMakingBreakingA",
               "arcFaultDetection"),
           "upstreamDevice",
-          Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
+          Set.of(
+              "id",
+              "standard",
+              "characteristic",
+              "ratedCurrentA",
+              "magneticMultiples",
+              "breakingCapacityA",
+              "serviceBreakingCapacityA",
+              "utilizationCategory",
+              "residual",
+              "settings"),
           ITEM,
           Set.of(
               "id",
@@ -104,33 +113,58 @@ public final class UnusedMembers {
               "residual",
               "settings"),
           ITEM + "/residual",
+          Set.of("operatingCurrentA", "delay", "delayS"),
+          UPSTREAM + "/residual",
           Set.of("operatingCurrentA", "delay", "delayS"));
 
+  /** Of these only the check of selectivity reads anything. */
+  private static final Map<String, Set<String>> SELECTIVITY_ONLY =
+      Map.of(
+          "device",
+          Set.of("selectivity"),
+          "requirements",
+          Set.of("selectivity"),
+          "upstreamDevice",
+          Set.of(
+              "id",
+              "characteristic",
+              "magneticMultiples",
+              "utilizationCategory",
+              "residual",
+              "settings"));
+
   private final Set<String> read;
+  private final boolean selectivity;
   private final List<Note> notes = new ArrayList<>();
 
-  private UnusedMembers(Set<String> read) {
+  private UnusedMembers(Set<String> read, boolean selectivity) {
     this.read = read;
+    this.selectivity = selectivity;
   }
 
   /** What a whole check does not use. */
   public static List<Note> ofCheck(JsonNode body) {
-    return new UnusedMembers(null).top(body, SELECTION_ONLY);
+    return new UnusedMembers(null, true).top(body, SELECTION_ONLY);
   }
 
   /** What a selection does not use: among others a device, since it looks for one. */
   public static List<Note> ofSelection(JsonNode body) {
-    return new UnusedMembers(null).top(body, Set.of("device"));
+    return new UnusedMembers(null, true).top(body, Set.of("device"));
   }
 
   /** What an operation that reads only these members does not use. */
   public static List<Note> ofReading(JsonNode body, Set<String> read) {
-    return new UnusedMembers(read).top(body, SELECTION_ONLY);
+    return new UnusedMembers(read, false).top(body, SELECTION_ONLY);
+  }
+
+  /** What the question of selectivity does not use. */
+  public static List<Note> ofSelectivity(JsonNode body, Set<String> read) {
+    return new UnusedMembers(read, true).top(body, SELECTION_ONLY);
   }
 
   /** What the limit of the loop impedance of a device does not use of it. */
   public static List<Note> ofItem(JsonNode device, String place) {
-    UnusedMembers unused = new UnusedMembers(null);
+    UnusedMembers unused = new UnusedMembers(null, true);
     unused.below(new Trail(null, place), ITEM, device);
     return unused.notes;
   }
@@ -170,13 +204,17 @@ public final class UnusedMembers {
       if (idle.contains(name) || unread(parent, name)) {
         add(trail, name);
       } else if (field.getValue().isContainerNode()) {
-        String child = parent.equals(ITEM) ? ITEM + "/" + name : name;
+        boolean apart = parent.equals(ITEM) || parent.equals(UPSTREAM);
+        String child = apart ? parent + "/" + name : name;
         below(new Trail(trail, "/" + name), child, field.getValue());
       }
     }
   }
 
-  private static boolean unread(String parent, String name) {
+  private boolean unread(String parent, String name) {
+    if (!selectivity && SELECTIVITY_ONLY.getOrDefault(parent, Set.of()).contains(name)) {
+      return true;
+    }
     Set<String> all = ALL_THAT_IS_READ.get(parent);
     return all != null
         ? !all.contains(name)
