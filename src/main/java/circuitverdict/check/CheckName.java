@@ -18,6 +18,8 @@ public enum CheckName {
       "Protective conductor",
       "The protective conductor stands an earth fault and is large enough."),
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
+  DEVICE_SUITABILITY(
+      "Device suitability", "The device suits the users, the voltage, the place and the circuit."),
   COMMISSIONING("Commissioning", "What the tester should read; informative.");
 
   private final String title;

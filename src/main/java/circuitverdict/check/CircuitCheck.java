@@ -25,6 +25,7 @@ public final class CircuitCheck {
           new LetThroughEnergy(),
           new ProtectiveConductorCheck(),
           new EarthingArrangement(),
+          new DeviceSuitability(),
           new Commissioning());
 
   private CircuitCheck() {}

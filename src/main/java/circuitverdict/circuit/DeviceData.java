@@ -15,6 +15,7 @@ import java.util.List;
  * @param currentLimiting whether its maker declares it current-limiting
  * @param residual its residual current function, or null
  * @param letThrough the maker's let-through points, rising in current
+ * @param nameplate what it is made for besides
  */
 public record DeviceData(
     String place,
@@ -26,7 +27,64 @@ public record DeviceData(
     Integer poles,
     Boolean currentLimiting,
     Residual residual,
-    List<LetThroughPoint> letThrough) {
+    List<LetThroughPoint> letThrough,
+    Nameplate nameplate) {
+
+  /** A device of which nothing else is stated. */
+  public DeviceData(
+      String place,
+      String id,
+      String standard,
+      Double ratedCurrentA,
+      Double breakingCapacityA,
+      Double serviceBreakingCapacityA,
+      Integer poles,
+      Boolean currentLimiting,
+      Residual residual,
+      List<LetThroughPoint> letThrough) {
+    this(
+        place,
+        id,
+        standard,
+        ratedCurrentA,
+        breakingCapacityA,
+        serviceBreakingCapacityA,
+        poles,
+        currentLimiting,
+        residual,
+        letThrough,
+        Nameplate.NONE);
+  }
+
+  /** The same device of another rated current. */
+  public DeviceData withRatedCurrent(double ampere) {
+    return with(ampere, breakingCapacityA, poles, nameplate);
+  }
+
+  /** The same device of another breaking capacity. */
+  public DeviceData withBreakingCapacity(double ampere) {
+    return with(ratedCurrentA, ampere, poles, nameplate);
+  }
+
+  /** The same device of other poles, and what its face says with them. */
+  public DeviceData withPoles(Integer count, Nameplate face) {
+    return with(ratedCurrentA, breakingCapacityA, count, face);
+  }
+
+  private DeviceData with(Double rated, Double capacity, Integer count, Nameplate face) {
+    return new DeviceData(
+        place,
+        id,
+        standard,
+        rated,
+        capacity,
+        serviceBreakingCapacityA,
+        count,
+        currentLimiting,
+        residual,
+        letThrough,
+        face);
+  }
 
   /**
    * One point of the maker's let-through curve.

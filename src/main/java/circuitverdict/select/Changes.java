@@ -22,6 +22,9 @@ import java.util.Set;
 
 /** Changes worth trying, by kind, each kind from its smallest change up. */
 final class Changes {
+  /** Three lines and a neutral. */
+  private static final int MOST_POLES = 4;
+
   private final Circuit circuit;
   private final Edition edition;
   private final List<Check> checks;
@@ -41,6 +44,7 @@ final class Changes {
       kinds.add(List.of(new Change.OpenPen()));
     }
     if (circuit.device() != null && circuit.device().data().letThrough().isEmpty()) {
+      kinds.add(poles(failed));
       kinds.add(characteristics());
       kinds.add(capacities());
       kinds.add(energyClasses());
@@ -54,6 +58,20 @@ final class Changes {
     }
     kinds.add(lengths(failed));
     return kinds;
+  }
+
+  /** Each number of poles above the present one. */
+  private List<Change> poles(Set<CheckName> failed) {
+    Integer now = circuit.device().data().poles();
+    if (!failed.contains(CheckName.DEVICE_SUITABILITY) || now == null) {
+      return List.of();
+    }
+    boolean stated = circuit.device().data().nameplate().protectedPoles() != null;
+    List<Change> changes = new ArrayList<>();
+    for (int count = now + 1; count <= MOST_POLES; count++) {
+      changes.add(new Change.Poles(count, stated));
+    }
+    return changes;
   }
 
   private List<Change> characteristics() {

@@ -49,6 +49,9 @@ class ClosingStepTest {
               .with("/device/breakingCapacityA", 80000),
           Scenario.oven().with("/stage", "design").without("/device/breakingCapacityA"),
           lateByEarth(),
+          Scenario.oven().with("/premises/pollutionDegree", 3),
+          derated(0.9),
+          derated(0.8),
           Scenario.oven().with("/supply/frequencyHz", 60));
 
   @ParameterizedTest
@@ -152,6 +155,15 @@ class ClosingStepTest {
         .with("/supply/lineToNeutralLoopImpedanceOhm", 0.2)
         .with("/device/ratedCurrentA", 100)
         .without("/device/energyClass");
+  }
+
+  /** 0.9·32 A and 0.8·32 A for a load of 26.1 A at 40 °C. */
+  private static Scenario derated(double factor) {
+    String point = "[{\"ambientTemperatureC\": 40, \"factor\": %s}]".formatted(factor);
+    return Scenario.oven()
+        .with("/assembly/deviceDeclared", true)
+        .with("/assembly/ambientTemperatureC", 40)
+        .withJson("/device/derating", point);
   }
 
   private static String flat(double energy) {

@@ -36,8 +36,9 @@ final class Bodies {
                 collect(member.getValue(), at + "/" + member.getKey(), pointers);
               });
     }
-    // A point of the maker's curve is whole or not there: the contract demands both its members.
-    if (node instanceof ArrayNode array && !at.endsWith("/letThrough")) {
+    // A point of the maker's data is whole or not there: the contract demands both its members.
+    boolean points = at.endsWith("/letThrough") || at.endsWith("/derating");
+    if (node instanceof ArrayNode array && !points) {
       for (int i = 0; i < array.size(); i++) {
         pointers.add(at + "/" + i);
         collect(array.get(i), at + "/" + i, pointers);

@@ -34,7 +34,8 @@ public final class CircuitMapping {
         device(m, "device"),
         device(m, "residualDevice"),
         device(m, "upstreamDevice"),
-        assembly(m.object("assembly")),
+        device(m, "incomer"),
+        assembly(m),
         backUp(m.object("backUp")),
         premises(m.object("premises")),
         new Requirements(m.object("requirements").word("evidence", Requirements.Evidence.class)));
@@ -77,7 +78,8 @@ public final class CircuitMapping {
         m.number("instrumentUncertaintyPercent"),
         m.number("voltageDropPercent"),
         m.number("earthElectrodeResistanceOhm"),
-        m.bool("openPenProtection"));
+        m.bool("openPenProtection"),
+        m.bool("localGeneration"));
   }
 
   private static Load load(Members m) {
@@ -134,11 +136,14 @@ public final class CircuitMapping {
         m.number("burialDepthM"));
   }
 
-  private static Assembly assembly(Members m) {
+  private static Assembly assembly(Members circuit) {
+    Members m = circuit.object("assembly");
     return new Assembly(
+        circuit.has("assembly"),
         m.text("standard"),
         m.number("conditionalRatingA"),
         m.number("maximumUpstreamFuseA"),
+        m.number("ambientTemperatureC"),
         m.bool("deviceDeclared"));
   }
 
@@ -150,6 +155,7 @@ public final class CircuitMapping {
   private static Premises premises(Members m) {
     List<String> locations =
         m.has("locations") ? m.list("locations", (node, place) -> node.textValue()) : null;
-    return new Premises(m.text("use"), m.text("operatedBy"), locations);
+    return new Premises(
+        m.text("use"), m.text("operatedBy"), locations, m.integer("pollutionDegree"));
   }
 }

@@ -17,13 +17,7 @@ public final class UnusedMembers {
   /** Top-level members that no operation reads yet, or that only others read. */
   private static final Set<String> NEVER =
       Set.of(
-          "incomer",
-          "circuits",
-          "diversityFactor",
-          "products",
-          "readings",
-          "editions",
-          "acceptedOpenPoints");
+          "circuits", "diversityFactor", "products", "readings", "editions", "acceptedOpenPoints");
 
   private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
 
@@ -34,28 +28,19 @@ public final class UnusedMembers {
       Set.of(
           "transformer",
           "grid",
-          "localGeneration",
           "minimumA",
           "peakA",
           "residualWaveform",
           "concealment",
           "id",
           "gtin",
-          "ratedLineToEarthVoltageV",
           "characteristicCurrentA",
-          "isolation",
           "arcFaultDetection",
-          "unidirectional",
-          "referenceTemperatureC",
-          "derating",
           "markings",
           "features",
           "type",
           "longTimeDelayS",
-          "protectedPoles",
           "conditionalCapacityA",
-          "operatedBy",
-          "pollutionDegree",
           "higherRiskResidential");
 
   /** Members that no operation reads yet in one parent. */
@@ -66,9 +51,7 @@ public final class UnusedMembers {
           "parts",
           Set.of("inrush", "canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
           "device",
-          Set.of("ratedVoltageV", "selectivity"),
-          "assembly",
-          Set.of("ambientTemperatureC"),
+          Set.of("selectivity"),
           "premises",
           Set.of("use"),
           "requirements",
@@ -95,7 +78,16 @@ public final class UnusedMembers {
   private static final Map<String, Set<String>> ALL_THAT_IS_READ =
       Map.of(
           "residualDevice",
-          Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
+          Set.of(
+              "standard",
+              "breakingCapacityA",
+              "residual",
+              "residualMakingBreakingA",
+              "poles",
+              "isolation",
+              "unidirectional"),
+          "incomer",
+          Set.of("standard", "poles", "isolation"),
           "upstreamDevice",
           Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
           ITEM,
