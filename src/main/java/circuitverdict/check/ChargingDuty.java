@@ -9,7 +9,7 @@ final class ChargingDuty {
   private ChargingDuty() {}
 
   static AdditionalDuty of(Circuit circuit) {
-    Boolean charging = EarthingArrangement.charging(circuit);
+    Boolean charging = ChargingPoint.supplied(circuit);
     if (charging == null) {
       return circuit.premises().locations() == null
           ? AdditionalDuty.open(Clause.CHARGING_RESIDUAL, At.LOCATIONS, At.LOAD_KIND)

@@ -23,6 +23,8 @@ public enum CheckName {
       "Additional protection",
       "Residual current and arc fault devices are fitted where they are owed, of the right type."),
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
+  DEVICE_SUITABILITY(
+      "Device suitability", "The device suits the users, the voltage, the place and the circuit."),
   COMMISSIONING("Commissioning", "What the tester should read; informative.");
 
   private final String title;

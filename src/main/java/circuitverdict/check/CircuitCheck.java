@@ -28,6 +28,7 @@ public final class CircuitCheck {
           new Inrush(),
           new AdditionalProtection(),
           new EarthingArrangement(),
+          new DeviceSuitability(),
           new Commissioning());
 
   private CircuitCheck() {}

@@ -1,7 +1,6 @@
 package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
-import circuitverdict.circuit.Load;
 import circuitverdict.circuit.Supply;
 import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.Allowance;
@@ -9,27 +8,15 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.standard.Clause;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Earthing arrangement (411.4, 722.411.4.1): protective multiple earthing supplies an outdoor
  * charging point only with a permitted measure against a broken PEN conductor; a construction site
- * (704.411.3.1, from memory) only under conditions that no request states; TT needs a residual
- * device.
+ * (704.411.3.1, from memory) only under conditions that no request states; caravans and boats not
+ * at all (708, 709); TT needs a residual device.
  */
 public final class EarthingArrangement implements Check {
-  private static final Set<Load.Kind> UNABLE =
-      EnumSet.of(
-          Load.Kind.RESISTIVE,
-          Load.Kind.MOTOR,
-          Load.Kind.LED,
-          Load.Kind.DISCHARGE,
-          Load.Kind.FILAMENT,
-          Load.Kind.WELDING,
-          Load.Kind.X_RAY);
-
   @Override
   public CheckName name() {
     return CheckName.EARTHING_ARRANGEMENT;
@@ -39,7 +26,7 @@ public final class EarthingArrangement implements Check {
   public Finding evaluate(Circuit circuit, Dossier d) {
     Judgement judgement = new Judgement(name(), circuit, d, "/supply").by(Clause.EARTHING);
     Supply.Earthing earthing = circuit.supply().earthing();
-    Boolean charging = charging(circuit);
+    Boolean charging = ChargingPoint.supplied(circuit);
     if (earthing == null) {
       d.missing(At.EARTHING);
       return judgement.undetermined().conclude();
@@ -52,6 +39,11 @@ public final class EarthingArrangement implements Check {
       d.missing(NoteCode.CONSTRUCTION_EARTHING, At.EARTHING);
       return judgement.undetermined().conclude();
     }
+    Boolean caravans = CaravanEarthing.serves(circuit);
+    boolean placed = locations != null && !Boolean.FALSE.equals(caravans);
+    if (earthing == Supply.Earthing.TN_C_S && placed) {
+      return caravans(circuit, caravans, judgement, d);
+    }
     if (Boolean.FALSE.equals(charging) && earthing != Supply.Earthing.TT) {
       return judgement.notApplicable();
     }
@@ -63,6 +55,17 @@ public final class EarthingArrangement implements Check {
     };
   }
 
+  private static Finding caravans(
+      Circuit circuit, Boolean certain, Judgement judgement, Dossier d) {
+    CaravanEarthing.cite(circuit, judgement);
+    if (certain == null) {
+      d.missing(NoteCode.CARAVAN_EARTHING, At.EARTHING);
+      return judgement.undetermined().conclude();
+    }
+    judgement.broken(NoteCode.CARAVAN_OR_BOAT);
+    return judgement.concludeBroken();
+  }
+
   private static Finding multipleEarthing(
       Circuit circuit, Boolean charging, Judgement judgement, Dossier d) {
     judgement.by(Clause.CHARGING_EARTHING);
@@ -70,7 +73,13 @@ public final class EarthingArrangement implements Check {
     List<String> locations = circuit.premises().locations();
     boolean indoors = locations != null && !locations.contains("outdoors");
     if (Boolean.TRUE.equals(measure)) {
-      return judgement.concludeMet();
+      boolean anyPlace = CaravanEarthing.serves(circuit) == null;
+      if (!anyPlace) {
+        return judgement.concludeMet();
+      }
+      // No measure would do for a caravan or a boat.
+      d.missing(At.LOCATIONS);
+      return judgement.undetermined().conclude();
     }
     boolean byPlaceAlone = charging == null && circuit.load().kindsKnown();
     if (charging == null && !byPlaceAlone) {
@@ -108,57 +117,5 @@ public final class EarthingArrangement implements Check {
     }
     d.missing(At.RESIDUAL_DEVICE);
     return judgement.undetermined().conclude();
-  }
-
-  /**
-   * Whether it supplies a charging point: one by its kind, or whatever can charge a vehicle where
-   * the place is one of charging; null where what is not stated decides.
-   */
-  static Boolean charging(Circuit circuit) {
-    Load load = circuit.load();
-    if (load.has(Load.Kind.VEHICLE_CHARGING)) {
-      return true;
-    }
-    Boolean able = canCharge(load, null);
-    List<String> locations = circuit.premises().locations();
-    boolean elsewhere = locations != null && !locations.contains("vehicle-charging");
-    if (circuit.kind() == Circuit.Kind.DISTRIBUTION && load.kind() != null && elsewhere) {
-      // What is fed from its end is on final circuits of their own.
-      return false;
-    }
-    if (Boolean.FALSE.equals(able) || locations == null) {
-      return Boolean.FALSE.equals(able) ? Boolean.FALSE : null;
-    }
-    if (locations.contains("vehicle-charging")) {
-      return able;
-    }
-    return load.kindsKnown() ? Boolean.FALSE : null;
-  }
-
-  /**
-   * Whether a vehicle could be charged by it: not by a heater, lamp, motor, welding or X-ray set,
-   * unless an outlet serves it, which would take a vehicle's cable too. Null where the connection
-   * that tells them apart is not stated.
-   */
-  private static Boolean canCharge(Load load, Load.Connection ofWhole) {
-    if (load.kind() == Load.Kind.SOCKET_OUTLETS) {
-      return true;
-    }
-    Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
-    if (load.parts().isEmpty()) {
-      boolean unable = load.kind() != null && UNABLE.contains(load.kind());
-      return !unable || connection == Load.Connection.SOCKET_OUTLET
-          ? Boolean.TRUE
-          : connection == null ? null : Boolean.FALSE;
-    }
-    Boolean any = false;
-    for (Load part : load.parts()) {
-      Boolean able = canCharge(part, connection);
-      if (Boolean.TRUE.equals(able)) {
-        return true;
-      }
-      any = able == null ? null : any;
-    }
-    return any;
   }
 }

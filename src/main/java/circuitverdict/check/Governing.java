@@ -21,6 +21,7 @@ final class Governing {
 
   /**
    * The failing comparison with the greatest excess, else the unknown one, else the least margin.
+   * Null where facts alone fail: what was compared does not say why.
    */
   static Comparison of(List<Comparison> comparisons, Verdict verdict) {
     Comparison governing = null;
@@ -33,9 +34,8 @@ final class Governing {
         governing = each;
       }
     }
-    return governing == null && !comparisons.isEmpty() && verdict != Verdict.NOT_APPLICABLE
-        ? comparisons.get(0)
-        : governing;
+    boolean open = verdict == Verdict.NOT_DETERMINED && !comparisons.isEmpty();
+    return governing == null && open ? comparisons.get(0) : governing;
   }
 
   /**

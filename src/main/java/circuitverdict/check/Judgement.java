@@ -28,6 +28,8 @@ final class Judgement {
   private List<Citation> clauses = List.of();
   private final List<Comparison> comparisons = new ArrayList<>(4);
   private List<Comparison> beside = List.of();
+  private List<Comparison> classes = List.of();
+  private List<Note> broken = List.of();
   private List<Figure> told = List.of();
   private Comparison lead;
   private boolean undetermined;
@@ -44,7 +46,7 @@ final class Judgement {
 
   /** Names a clause the finding rests on. */
   Judgement by(Clause rule) {
-    clauses = with(clauses, d.edition().clause(rule));
+    clauses = Few.with(clauses, d.edition().clause(rule));
     return this;
   }
 
@@ -91,6 +93,25 @@ final class Judgement {
     }
   }
 
+  /**
+   * Compares what comes in classes, such as poles or rated voltages: no margin of it says how close
+   * a circuit is, so it governs only where it fails, and then for certain.
+   */
+  Verdict classed(String about, Figure actual, Comparator comparator, Figure limit) {
+    Comparison comparison = Comparison.of(about, actual, comparator, limit, null);
+    if (comparison.verdict() == Verdict.NOT_DETERMINED) {
+      undetermined = true;
+    } else {
+      classes = Few.with(classes, comparison);
+    }
+    return comparison.verdict();
+  }
+
+  /** What is stated breaks the duty, whatever else is; told first among the remarks. */
+  void broken(NoteCode why) {
+    broken = Few.with(broken, Note.of(why));
+  }
+
   /** Shows figures that what is missing leaves undecided. */
   void open(String about, Figure actual, Comparator comparator, Figure limit) {
     undetermined = true;
@@ -133,7 +154,7 @@ final class Judgement {
   /** Figures that the reader is told besides those compared. */
   Judgement tell(Figure... figures) {
     for (Figure figure : figures) {
-      told = with(told, figure);
+      told = Few.with(told, figure);
     }
     return this;
   }
@@ -167,14 +188,12 @@ final class Judgement {
 
   /** The finding. */
   Finding conclude() {
-    boolean fails = false;
-    for (Comparison comparison : comparisons) {
-      fails |= comparison.verdict() == Verdict.DOES_NOT_COMPLY;
-    }
     if (d.blocked()) {
       return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
     }
-    if (fails && !certain && !d.typical().isEmpty()) {
+    boolean byFacts = !broken.isEmpty() || anyFails(classes);
+    boolean fails = byFacts || anyFails(comparisons);
+    if (fails && !byFacts && !certain && !d.typical().isEmpty()) {
       for (Pointer at : d.typical()) {
         d.missing(NoteCode.STAND_IN_FAILS, at);
       }
@@ -183,7 +202,8 @@ final class Judgement {
     if (fails) {
       return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
     }
-    if (undetermined || comparisons.isEmpty() || d.standsAtBest() && !settled) {
+    boolean nothing = comparisons.isEmpty() && classes.isEmpty();
+    if (undetermined || nothing || d.standsAtBest() && !settled) {
       return finding(Verdict.NOT_DETERMINED, undeterminedReason());
     }
     if (d.strength() == Dossier.Strength.GUIDANCE && proofWanted()) {
@@ -191,6 +211,15 @@ final class Judgement {
       return finding(Verdict.NOT_DETERMINED, Reason.PROOF_WANTED);
     }
     return finding(Verdict.COMPLIES, null);
+  }
+
+  private static boolean anyFails(List<Comparison> comparisons) {
+    for (int i = 0; i < comparisons.size(); i++) {
+      if (comparisons.get(i).verdict() == Verdict.DOES_NOT_COMPLY) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -244,7 +273,10 @@ final class Judgement {
 
   private Finding finding(Verdict verdict, Reason reason) {
     List<Comparison> all = all();
-    Comparison governing = Governing.of(comparisons, lead, verdict);
+    Comparison governing =
+        verdict == Verdict.DOES_NOT_COMPLY && !classes.isEmpty()
+            ? Governing.of(all, lead, verdict)
+            : Governing.of(comparisons, lead, verdict);
     boolean applies = verdict != Verdict.NOT_APPLICABLE;
     if (verdict == Verdict.COMPLIES) {
       if (d.strength() == Dossier.Strength.GUIDANCE) {
@@ -266,28 +298,13 @@ final class Judgement {
         Governing.working(governing, all, told, d),
         verdict == Verdict.NOT_DETERMINED ? List.copyOf(d.missing()) : List.of(),
         List.copyOf(d.assumptions()),
-        List.copyOf(d.remarks()));
-  }
-
-  /** A list with one more: most hold one or two, which need no room to grow. */
-  private static <T> List<T> with(List<T> list, T more) {
-    if (list.isEmpty()) {
-      return List.of(more);
-    }
-    if (list.size() == 1) {
-      return List.of(list.get(0), more);
-    }
-    List<T> all = new ArrayList<>(list);
-    all.add(more);
-    return List.copyOf(all);
+        broken.isEmpty() ? List.copyOf(d.remarks()) : Few.joined(broken, d.remarks()));
   }
 
   private List<Comparison> all() {
-    if (beside.isEmpty()) {
-      return Collections.unmodifiableList(comparisons);
-    }
-    List<Comparison> all = new ArrayList<>(comparisons);
-    all.addAll(beside);
-    return List.copyOf(all);
+    List<Comparison> rest = classes.isEmpty() ? beside : classes;
+    return rest.isEmpty()
+        ? Collections.unmodifiableList(comparisons)
+        : Few.joined(comparisons, rest);
   }
 }

@@ -38,7 +38,7 @@ public final class ResidualTypeRule {
     if (type == Residual.Type.AC && !plain(circuit.load(), d.edition())) {
       return alternatingOnly(circuit.load(), d);
     }
-    Boolean charging = EarthingArrangement.charging(circuit);
+    Boolean charging = ChargingPoint.supplied(circuit);
     if (Boolean.TRUE.equals(charging)) {
       return charging(type, device, judgement, d);
     }
@@ -56,7 +56,7 @@ public final class ResidualTypeRule {
   /** The least type that suits, from type A on: that is what is offered where nothing is known. */
   public static Residual.Type least(Circuit circuit, Edition edition) {
     Waveform waveform = waveform(circuit.load());
-    if (Boolean.TRUE.equals(EarthingArrangement.charging(circuit))) {
+    if (Boolean.TRUE.equals(ChargingPoint.supplied(circuit))) {
       return Residual.Type.B;
     }
     for (Residual.Type type : Residual.Type.values()) {

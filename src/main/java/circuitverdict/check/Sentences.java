@@ -16,7 +16,7 @@ public final class Sentences {
     String title = finding.check().title();
     return switch (finding.verdict()) {
       case COMPLIES -> title + " complies" + strength(finding) + figures(finding) + ".";
-      case DOES_NOT_COMPLY -> title + " does not comply" + figures(finding) + ".";
+      case DOES_NOT_COMPLY -> title + " does not comply" + figures(finding) + "." + facts(finding);
       case NOT_DETERMINED -> title + " is not determined" + wanted(finding) + ".";
       case NOT_APPLICABLE -> title + " does not apply here.";
     };
@@ -101,6 +101,13 @@ public final class Sentences {
         + " "
         + shown.limit()
         + unit;
+  }
+
+  /** What is broken by facts, where no figure says it: it stands first among the remarks. */
+  private static String facts(Finding finding) {
+    return finding.governing() != null || finding.remarks().isEmpty()
+        ? ""
+        : " " + finding.remarks().get(0).code().text();
   }
 
   private static String unit(Comparison comparison) {

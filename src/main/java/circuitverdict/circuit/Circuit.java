@@ -15,6 +15,7 @@ import java.util.List;
  * @param device its overcurrent device; null where there is none yet
  * @param residualDevice a residual current device apart from it; null where none is stated
  * @param upstreamDevice the device upstream; null where none is stated
+ * @param incomer the main switch or device of the board; null where none is stated
  * @param assembly the assembly that houses the device
  * @param backUp evidence that the device is backed up
  * @param premises where it is and who uses it
@@ -31,6 +32,7 @@ public record Circuit(
     ProtectiveDevice device,
     ProtectiveDevice residualDevice,
     ProtectiveDevice upstreamDevice,
+    ProtectiveDevice incomer,
     Assembly assembly,
     BackUp backUp,
     Premises premises,
@@ -62,6 +64,7 @@ public record Circuit(
         other,
         residualDevice,
         upstreamDevice,
+        incomer,
         assembly,
         backUp,
         premises,
@@ -81,6 +84,7 @@ public record Circuit(
         device,
         other,
         upstreamDevice,
+        incomer,
         assembly,
         backUp,
         premises,
@@ -100,6 +104,7 @@ public record Circuit(
         device,
         residualDevice,
         upstreamDevice,
+        incomer,
         assembly,
         backUp,
         premises,
@@ -119,6 +124,7 @@ public record Circuit(
         device,
         residualDevice,
         upstreamDevice,
+        incomer,
         assembly,
         backUp,
         premises,

@@ -17,6 +17,7 @@ import java.util.List;
  * @param arcFaultDetection whether it detects arc faults; null where not stated
  * @param letThrough the maker's let-through points, rising in current
  * @param selectivity up to which currents its maker declares that it opens alone
+ * @param nameplate what it is made for besides
  */
 public record DeviceData(
     String place,
@@ -30,7 +31,68 @@ public record DeviceData(
     Residual residual,
     Boolean arcFaultDetection,
     List<LetThroughPoint> letThrough,
-    List<Declared> selectivity) {
+    List<Declared> selectivity,
+    Nameplate nameplate) {
+
+  /** A device of which nothing else is stated. */
+  public DeviceData(
+      String place,
+      String id,
+      String standard,
+      Double ratedCurrentA,
+      Double breakingCapacityA,
+      Double serviceBreakingCapacityA,
+      Integer poles,
+      Boolean currentLimiting,
+      Residual residual,
+      List<LetThroughPoint> letThrough) {
+    this(
+        place,
+        id,
+        standard,
+        ratedCurrentA,
+        breakingCapacityA,
+        serviceBreakingCapacityA,
+        poles,
+        currentLimiting,
+        residual,
+        null,
+        letThrough,
+        List.of(),
+        Nameplate.NONE);
+  }
+
+  /** The same device of another rated current. */
+  public DeviceData withRatedCurrent(double ampere) {
+    return with(ampere, breakingCapacityA, poles, nameplate);
+  }
+
+  /** The same device of another breaking capacity. */
+  public DeviceData withBreakingCapacity(double ampere) {
+    return with(ratedCurrentA, ampere, poles, nameplate);
+  }
+
+  /** The same device of other poles, and what its face says with them. */
+  public DeviceData withPoles(Integer count, Nameplate face) {
+    return with(ratedCurrentA, breakingCapacityA, count, face);
+  }
+
+  private DeviceData with(Double rated, Double capacity, Integer count, Nameplate face) {
+    return new DeviceData(
+        place,
+        id,
+        standard,
+        rated,
+        capacity,
+        serviceBreakingCapacityA,
+        count,
+        currentLimiting,
+        residual,
+        arcFaultDetection,
+        letThrough,
+        selectivity,
+        face);
+  }
 
   /**
    * One point of the maker's let-through curve.

@@ -21,6 +21,7 @@ package circuitverdict.circuit;
  * @param voltageDropPercent voltage drop from the origin to here, %
  * @param earthElectrodeResistanceOhm resistance of the installation's electrode, Ω
  * @param openPenProtection whether a permitted measure against a broken PEN conductor is fitted
+ * @param localGeneration whether a generator, storage or photovoltaic system feeds the installation
  */
 public record Supply(
     Point point,
@@ -40,7 +41,8 @@ public record Supply(
     Double instrumentUncertaintyPercent,
     Double voltageDropPercent,
     Double earthElectrodeResistanceOhm,
-    Boolean openPenProtection) {
+    Boolean openPenProtection,
+    Boolean localGeneration) {
 
   /** Where the supply point is. */
   public enum Point {
@@ -116,7 +118,8 @@ public record Supply(
         instrumentUncertaintyPercent,
         voltageDropPercent,
         earthElectrodeResistanceOhm,
-        openPenProtection);
+        openPenProtection,
+        localGeneration);
   }
 
   /** The same supply with another greatest fault current of any kind. */
@@ -139,7 +142,8 @@ public record Supply(
         instrumentUncertaintyPercent,
         voltageDropPercent,
         earthElectrodeResistanceOhm,
-        openPenProtection);
+        openPenProtection,
+        localGeneration);
   }
 
   /** The same supply with its loop impedance resting on something else. */
@@ -162,7 +166,8 @@ public record Supply(
         instrumentUncertaintyPercent,
         voltageDropPercent,
         earthElectrodeResistanceOhm,
-        openPenProtection);
+        openPenProtection,
+        localGeneration);
   }
 
   /** The same supply with a permitted measure against a broken PEN conductor. */
@@ -185,6 +190,7 @@ public record Supply(
         instrumentUncertaintyPercent,
         voltageDropPercent,
         earthElectrodeResistanceOhm,
-        true);
+        true,
+        localGeneration);
   }
 }

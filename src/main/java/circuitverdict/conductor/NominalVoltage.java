@@ -54,6 +54,14 @@ public final class NominalVoltage {
     if (live.lines() == 1 || live.lines() == 2 && live.neutral()) {
       return lineToEarth.as("U");
     }
+    return betweenLines(lineToEarth, d);
+  }
+
+  /** The nominal voltage between lines, V, by that between line and earth. */
+  public static Figure betweenLines(Figure lineToEarth, Dossier d) {
+    if (!lineToEarth.known()) {
+      return Figure.unknown("U", Unit.VOLT);
+    }
     boolean common =
         lineToEarth.value() == d.edition().constant(Constant.NOMINAL_LINE_TO_EARTH).number();
     return common

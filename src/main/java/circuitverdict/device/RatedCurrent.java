@@ -49,6 +49,17 @@ public final class RatedCurrent {
     return rated;
   }
 
+  /** Whether the rated current is stated and one that the device's standard knows; else noted. */
+  public static boolean withinStandard(ProtectiveDevice device, Dossier d) {
+    Pointer at = new Pointer(device.data().place(), "ratedCurrentA");
+    Figure rated = d.need("In", device.data().ratedCurrentA(), Unit.AMPERE, at);
+    boolean beyond = device instanceof Breaker && beyond(rated, d);
+    if (beyond) {
+      d.missing(NoteCode.NOT_IN_TABLES, at);
+    }
+    return rated.known() && !beyond;
+  }
+
   /** Whether it lies outside the standard of circuit-breakers for household use (clause 1). */
   private static boolean beyond(Figure rated, Dossier d) {
     double greatest = d.edition().constant(Constant.BREAKER_TESTS_GREATEST_RATED_CURRENT).number();

@@ -23,6 +23,7 @@ public final class At {
   public static final Pointer UNCERTAINTY = new Pointer(SUPPLY, "instrumentUncertaintyPercent");
   public static final Pointer SUPPLY_DROP = new Pointer(SUPPLY, "voltageDropPercent");
   public static final Pointer ELECTRODE = new Pointer(SUPPLY, "earthElectrodeResistanceOhm");
+  public static final Pointer LOCAL_GENERATION = new Pointer(SUPPLY, "localGeneration");
   public static final Pointer OPEN_PEN = new Pointer(SUPPLY, "openPenProtection");
   public static final Pointer THREE_PHASE_CURRENT =
       new Pointer("/supply/faultCurrents/threePhase", "maximumA");
@@ -39,6 +40,7 @@ public final class At {
   public static final Pointer UPSTREAM = new Pointer("", "upstreamDevice");
   public static final Pointer UPSTREAM_CAPACITY =
       new Pointer("/upstreamDevice", "breakingCapacityA");
+  public static final Pointer INCOMER = new Pointer("", "incomer");
   public static final Pointer RESIDUAL_DEVICE = new Pointer("", "residualDevice");
 
   public static final Pointer LOAD_PARTS = new Pointer(LOAD, "parts");
@@ -56,6 +58,8 @@ public final class At {
   public static final Pointer RESIDUAL_WAVEFORM = new Pointer(LOAD, "residualWaveform");
   public static final Pointer OUTLET_RATING = new Pointer(LOAD, "ratedCurrentA");
   public static final Pointer ARC_FAULT = new Pointer(DEVICE, "arcFaultDetection");
+  public static final Pointer POLLUTION = new Pointer("/premises", "pollutionDegree");
+  public static final Pointer ASSEMBLY_AMBIENT = new Pointer("/assembly", "ambientTemperatureC");
   public static final Pointer DEVICE_DECLARED = new Pointer("/assembly", "deviceDeclared");
 
   private At() {}

@@ -61,6 +61,16 @@ public enum NoteCode {
   SELECTIVITY_DATA_NEEDED(
       "What the maker declares of the selectivity of the two devices, up to which current, would"
           + " settle the question."),
+  ISOLATION_NEEDED(
+      "A circuit must be one that can be isolated from its live conductors, in TT from the neutral too"
+          + " (462.2): state a device of so many poles that isolates, its own or a main switch before"
+          + " it."),
+  DERATING_NEEDED(
+      "Above its reference temperature a device carries less than its rated current: the maker's"
+          + " derating up to this temperature would settle how much."),
+  CARAVAN_EARTHING(
+      "Protective multiple earthing does not serve caravans or boats: another earthing settles it, or"
+          + " that the circuit serves none."),
   // assumptions
   ASSUMED_NOMINAL_VOLTAGE("Nominal voltage taken as that of public supplies."),
   ASSUMED_AMBIENT("Ambient temperature taken as the reference temperature of the rating tables."),
@@ -87,6 +97,7 @@ public enum NoteCode {
   ASSUMED_COPPER("Conductors taken as copper."),
   ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
   ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),
+  ASSUMED_RATED_VOLTAGE("Rated voltage taken as the least of the standard for such a device."),
   ASSUMED_BREAKING_CAPACITY("Breaking capacity taken as the standard's own for this fuse."),
   ASSUMED_THREE_PHASE_CURRENT(
       "Greatest three-phase current taken as twice the line–neutral one, its most where the neutral"
@@ -217,6 +228,17 @@ public enum NoteCode {
   CIRCUIT_ALONE(
       "Judged for the current of this circuit alone: what else the device upstream carries brings it"
           + " nearer to opening."),
+  NOT_FOR_ORDINARY_PERSONS(
+      "Ordinary persons operate it, and its standard is for instructed or skilled persons."),
+  ONE_DIRECTION("It may be supplied from one side only, and power may flow both ways here."),
+  NOT_DECLARED_FOR_ASSEMBLY("The assembly's maker does not declare the device for it."),
+  CARAVAN_OR_BOAT(
+      "It supplies caravans or boats, which protective multiple earthing must not serve."),
+  DECLARATION_NOT_STATED(
+      "Whether the assembly's maker declares the device for it was not stated, and is not judged."),
+  ASSEMBLY_AMBIENT_NOT_STATED(
+      "The temperature in the assembly was not stated: above its reference temperature a device"
+          + " carries less than its rated current, which is then not judged."),
   READING_NOT_FAILURE(
       "A reading above 0.8 of the limit is not a failure: then Ze + 1.20·(R1 + R2) decides."),
   // cautions
@@ -224,9 +246,7 @@ public enum NoteCode {
       "A designer's aid: local rules, the makers' data and a competent, where required licensed,"
           + " person decide."),
   WORK_DEAD("Work only on what is proved dead and locked off."),
-  CHECKS_NOT_MADE(
-      "Not checked: suitability of the device for place and users, surge protection, bonding,"
-          + " position of devices.");
+  CHECKS_NOT_MADE("Not checked: surge protection, bonding, position of devices.");
 
   private final String text;
 

@@ -3,10 +3,9 @@ package circuitverdict.select;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.Nameplate;
 import circuitverdict.circuit.ProtectiveDevice;
-import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
-import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.Residual;
@@ -52,7 +51,7 @@ public sealed interface Change {
     @Override
     public Circuit applyTo(Circuit circuit) {
       ProtectiveDevice old = circuit.device();
-      return circuit.with(Devices.with(old, Devices.rated(old.data(), ampere)));
+      return circuit.with(Refitted.with(old, old.data().withRatedCurrent(ampere)));
     }
 
     @Override
@@ -71,7 +70,7 @@ public sealed interface Change {
     @Override
     public Circuit applyTo(Circuit circuit) {
       ProtectiveDevice old = circuit.device();
-      return circuit.with(Devices.with(old, Devices.capacity(old.data(), ampere)));
+      return circuit.with(Refitted.with(old, old.data().withBreakingCapacity(ampere)));
     }
 
     @Override
@@ -101,6 +100,28 @@ public sealed interface Change {
     @Override
     public String words() {
       return "Fit a device of energy limiting class " + number + ".";
+    }
+  }
+
+  /** More poles of the device, all of them protected where that is stated. */
+  record Poles(int count, boolean stated) implements Change {
+    @Override
+    public Circuit applyTo(Circuit circuit) {
+      ProtectiveDevice old = circuit.device();
+      Nameplate face = old.data().nameplate();
+      Nameplate other = stated ? face.withProtectedPoles(count) : face;
+      return circuit.with(Refitted.with(old, old.data().withPoles(count, other)));
+    }
+
+    @Override
+    public List<Member> members() {
+      Member poles = new Member("/device/poles", count);
+      return stated ? List.of(poles, new Member("/device/protectedPoles", count)) : List.of(poles);
+    }
+
+    @Override
+    public String words() {
+      return "Fit a device of " + count + " poles.";
     }
   }
 
@@ -169,8 +190,6 @@ public sealed interface Change {
               null,
               null,
               residual,
-              null,
-              List.of(),
               List.of());
       return circuit.withResidual(new Rccb(data, null));
     }
@@ -228,14 +247,31 @@ public sealed interface Change {
       members.add(new Member("/device/ratedCurrentA", device.data().ratedCurrentA()));
       members.add(new Member("/device/breakingCapacityA", device.data().breakingCapacityA()));
       members.add(new Member("/device/energyClass", device.energyClass()));
-      if (device.data().poles() != null) {
-        members.add(new Member("/device/poles", device.data().poles()));
-      }
+      face(members);
       for (Member member : change.members()) {
         members.removeIf(each -> each.pointer().equals(member.pointer()));
         members.add(member);
       }
       return members;
+    }
+
+    private void face(List<Member> members) {
+      Nameplate face = device.data().nameplate();
+      if (device.data().poles() != null) {
+        members.add(new Member("/device/poles", device.data().poles()));
+      }
+      if (face.protectedPoles() != null) {
+        members.add(new Member("/device/protectedPoles", face.protectedPoles()));
+      }
+      if (face.ratedVoltageV() != null) {
+        members.add(new Member("/device/ratedVoltageV", face.ratedVoltageV()));
+      }
+      Residual residual = device.data().residual();
+      if (residual != null) {
+        members.add(new Member("/device/residual/operatingCurrentA", residual.operatingCurrentA()));
+        members.add(new Member("/device/residual/type", residual.type().name()));
+        members.add(new Member("/device/residual/delay", "general"));
+      }
     }
 
     @Override
@@ -250,57 +286,5 @@ public sealed interface Change {
 
   private static String plain(double value) {
     return circuitverdict.quantity.Shown.plain(value);
-  }
-
-  /** Devices with one figure changed. */
-  final class Devices {
-    private Devices() {}
-
-    static ProtectiveDevice with(ProtectiveDevice old, DeviceData data) {
-      if (old instanceof Breaker breaker) {
-        return new Breaker(
-            data, breaker.characteristic(), breaker.energyClass(), breaker.multiples());
-      }
-      if (old instanceof Fuse fuse) {
-        return new Fuse(data, fuse.utilizationCategory());
-      }
-      if (old instanceof AdjustableBreaker breaker) {
-        return new AdjustableBreaker(
-            data, breaker.characteristic(), breaker.multiples(), breaker.settings());
-      }
-      return old;
-    }
-
-    static DeviceData rated(DeviceData old, double ampere) {
-      return new DeviceData(
-          old.place(),
-          old.id(),
-          old.standard(),
-          ampere,
-          old.breakingCapacityA(),
-          old.serviceBreakingCapacityA(),
-          old.poles(),
-          old.currentLimiting(),
-          old.residual(),
-          old.arcFaultDetection(),
-          old.letThrough(),
-          old.selectivity());
-    }
-
-    static DeviceData capacity(DeviceData old, double ampere) {
-      return new DeviceData(
-          old.place(),
-          old.id(),
-          old.standard(),
-          old.ratedCurrentA(),
-          ampere,
-          old.serviceBreakingCapacityA(),
-          old.poles(),
-          old.currentLimiting(),
-          old.residual(),
-          old.arcFaultDetection(),
-          old.letThrough(),
-          old.selectivity());
-    }
   }
 }

@@ -24,6 +24,9 @@ import java.util.Set;
 
 /** Changes worth trying, by kind, each kind from its smallest change up. */
 final class Changes {
+  /** Three lines and a neutral. */
+  private static final int MOST_POLES = 4;
+
   private final Circuit circuit;
   private final Edition edition;
   private final List<Check> checks;
@@ -43,6 +46,7 @@ final class Changes {
       kinds.add(List.of(new Change.OpenPen()));
     }
     if (circuit.device() != null && !makersOwn(circuit.device().data())) {
+      kinds.add(poles(failed));
       kinds.add(characteristics());
       if (failed.contains(CheckName.INRUSH)) {
         kinds.add(greaterCharacteristics());
@@ -64,6 +68,20 @@ final class Changes {
   /** Whether its maker's data say how it behaves: of another device they say nothing. */
   private static boolean makersOwn(DeviceData data) {
     return !data.letThrough().isEmpty() || !data.selectivity().isEmpty();
+  }
+
+  /** Each number of poles above the present one. */
+  private List<Change> poles(Set<CheckName> failed) {
+    Integer now = circuit.device().data().poles();
+    if (!failed.contains(CheckName.DEVICE_SUITABILITY) || now == null) {
+      return List.of();
+    }
+    boolean stated = circuit.device().data().nameplate().protectedPoles() != null;
+    List<Change> changes = new ArrayList<>();
+    for (int count = now + 1; count <= MOST_POLES; count++) {
+      changes.add(new Change.Poles(count, stated));
+    }
+    return changes;
   }
 
   private List<Change> characteristics() {

@@ -6,15 +6,20 @@ import circuitverdict.check.CheckName;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Comparison;
 import circuitverdict.check.Finding;
+import circuitverdict.check.LiveIsolation;
 import circuitverdict.check.ResidualTypeRule;
 import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Nameplate;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Multiples;
 import circuitverdict.circuit.Residual;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Working;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
@@ -138,7 +143,9 @@ public final class DeviceSelection {
   /** Every rating, letter and capacity of the series, with or without a residual function. */
   private List<Breaker> series(Residual residual) {
     List<Breaker> series = new ArrayList<>();
-    Integer poles = poles();
+    LiveConductors live = live();
+    Integer poles = live == null ? null : LiveIsolation.poles(circuit, live, told());
+    Nameplate face = face(live, poles);
     for (Row rating : edition.table(TableName.STANDARD_RATINGS).rows()) {
       for (Row band : edition.table(TableName.MAGNETIC_BANDS).rows()) {
         for (Row capacity : edition.table(TableName.STANDARD_CAPACITIES).rows()) {
@@ -155,7 +162,8 @@ public final class DeviceSelection {
                   residual,
                   null,
                   List.of(),
-                  List.of());
+                  List.of(),
+                  face);
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }
       }
@@ -186,13 +194,23 @@ public final class DeviceSelection {
         ResidualTypeRule.least(circuit, edition), operating, Residual.Delay.GENERAL, null);
   }
 
-  private Integer poles() {
-    LiveConductors live = circuit.live();
-    if (live != null) {
-      return live.lines();
-    }
+  private LiveConductors live() {
     Integer phases = circuit.supply().phases();
-    return phases != null && phases == 1 ? 1 : null;
+    boolean onePhase = phases != null && phases == 1;
+    return circuit.live() == null && onePhase ? new LiveConductors(1, true) : circuit.live();
+  }
+
+  private Dossier told() {
+    return new Dossier(edition, Allowance.NOTHING, Working.silent());
+  }
+
+  /** Of two poles those for two lines are asked for: such for one line and neutral exist too. */
+  private Nameplate face(LiveConductors live, Integer poles) {
+    if (live == null || live.lines() != 2 || poles != 2) {
+      return Nameplate.NONE;
+    }
+    double voltage = edition.constant(Constant.NOMINAL_LINE_TO_LINE).number();
+    return new Nameplate(voltage, null, poles, null, null, null, List.of());
   }
 
   /** What would have to change so that one of the candidates nearest to complying passes. */

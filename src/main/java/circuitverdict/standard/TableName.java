@@ -10,6 +10,7 @@ public enum TableName {
   BREAKER_TEST_TIMES("breaker-test-times"),
   CONDUCTOR_RESISTANCE("conductor-resistance"),
   CONVENTIONAL_CURRENTS("conventional-currents"),
+  DEVICE_SUITABILITY("device-suitability"),
   ENERGY_GUIDANCE("energy-guidance"),
   ENERGY_LIMITS("energy-limits"),
   FLAT_TWIN_SIZES("flat-twin-sizes"),

@@ -75,6 +75,9 @@ class ClosingStepTest {
               .with("/device/standard", "IEC 61009-1")
               .withJson(
                   "/device/residual", "{\"operatingCurrentA\": 0.03, \"delay\": \"general\"}"),
+          Scenario.oven().with("/premises/pollutionDegree", 3),
+          derated(0.9),
+          derated(0.8),
           Scenario.oven().with("/supply/frequencyHz", 60));
 
   @ParameterizedTest
@@ -195,6 +198,15 @@ class ClosingStepTest {
   private static Scenario upstream(String members) {
     String json = "{'standard': " + members + "}";
     return Scenario.oven().withJson("/upstreamDevice", json.replace('\'', '"'));
+  }
+
+  /** 0.9·32 A and 0.8·32 A for a load of 26.1 A at 40 °C. */
+  private static Scenario derated(double factor) {
+    String point = "[{\"ambientTemperatureC\": 40, \"factor\": %s}]".formatted(factor);
+    return Scenario.oven()
+        .with("/assembly/deviceDeclared", true)
+        .with("/assembly/ambientTemperatureC", 40)
+        .withJson("/device/derating", point);
   }
 
   private static String flat(double energy) {

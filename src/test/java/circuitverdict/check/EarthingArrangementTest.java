@@ -5,6 +5,7 @@ import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.missing;
 import static circuitverdict.support.Facts.open;
+import static circuitverdict.support.Facts.remarks;
 import static circuitverdict.support.Facts.wanted;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -109,12 +110,60 @@ class EarthingArrangementTest {
     assertEquals(List.of("/premises/locations"), missing(found));
     assertTrue(found.counted());
     open(unplaced.with("/supply/openPenProtection", false).finding(CHECK), "/premises/locations");
-    complies(unplaced.with("/supply/openPenProtection", true).finding(CHECK));
+    // A measure serves a charging point, but no caravan or boat (708.411.4, from memory).
+    open(unplaced.with("/supply/openPenProtection", true).finding(CHECK), "/premises/locations");
     complies(unplaced.with("/supply/earthing", "TN-S").finding(CHECK));
     for (String places : new String[] {"[]", "[\"outdoors\"]"}) {
       Scenario placed = sockets.withJson("/premises/locations", places);
       assertEquals(Verdict.NOT_APPLICABLE, placed.verdict(CHECK));
     }
+  }
+
+  /**
+   * 708.411.4 and 709.411.4 (from memory): no measure lets protective multiple earthing serve
+   * caravans or boats, which socket-outlets supply (708.55.1, 709.55.1).
+   */
+  @ParameterizedTest
+  @CsvSource({"caravan-park, 708.411.4", "marina, 709.411.4"})
+  void caravansAndBoatsAreNotOnMultipleEarthing(String place, String clause) {
+    String places = "[\"outdoors\", \"%s\"]".formatted(place);
+    Scenario sockets = of("socket-outlets").withJson("/premises/locations", places);
+    Finding found = fails(sockets.with("/supply/openPenProtection", true).finding(CHECK));
+    assertTrue(clauses(found).contains(clause));
+    assertEquals(List.of(NoteCode.CARAVAN_OR_BOAT), remarks(found));
+    fails(sockets.with("/supply/frequencyHz", 60).finding(CHECK));
+    fails(
+        Scenario.oven()
+            .with("/load/connection", "socket-outlet")
+            .withJson("/premises/locations", places)
+            .finding(CHECK));
+    // A separate earthing conductor of the network, an electrode of its own.
+    assertEquals(Verdict.NOT_APPLICABLE, sockets.with("/supply/earthing", "TN-S").verdict(CHECK));
+    complies(
+        sockets
+            .with("/supply/earthing", "TT")
+            .with("/residualDevice/standard", "IEC 61008-1")
+            .with("/residualDevice/residual/operatingCurrentA", 0.03)
+            .finding(CHECK));
+    // What is fixed at the place is none of them.
+    assertEquals(
+        Verdict.NOT_APPLICABLE,
+        Scenario.oven().withJson("/premises/locations", places).verdict(CHECK));
+  }
+
+  /** Where the connection is not stated, or the circuit only feeds what feeds them. */
+  @ParameterizedTest
+  @CsvSource({"/load/kind, mixed", "/circuitKind, distribution"})
+  void whatMayServeCaravansIsNotDetermined(String pointer, String value) {
+    Scenario park =
+        Scenario.oven()
+            .without("/load/connection")
+            .with(pointer, value)
+            .with("/supply/openPenProtection", true)
+            .withJson("/premises/locations", "[\"caravan-park\"]");
+    assertEquals(
+        List.of(NoteCode.CARAVAN_EARTHING), wanted(open(park.finding(CHECK), "/supply/earthing")));
+    open(park.without("/premises/locations").finding(CHECK), "/premises/locations");
   }
 
   @Test

@@ -68,6 +68,13 @@ class NeededInputsTest {
     "ADDITIONAL_PROTECTION, /device/residual/delay",
     "EARTHING_ARRANGEMENT, /supply/earthing",
     "EARTHING_ARRANGEMENT, /supply/openPenProtection",
+    "DEVICE_SUITABILITY, /device",
+    "DEVICE_SUITABILITY, /device/standard",
+    "DEVICE_SUITABILITY, /device/ratedCurrentA",
+    "DEVICE_SUITABILITY, /supply/phases",
+    "DEVICE_SUITABILITY, /supply/localGeneration",
+    "DEVICE_SUITABILITY, /residualDevice",
+    "DEVICE_SUITABILITY, /residualDevice/poles",
     "COMMISSIONING, /device",
     "COMMISSIONING, /supply/loopImpedanceOhm",
     "COMMISSIONING, /cable/protectiveCsaMm2",
@@ -92,7 +99,8 @@ class NeededInputsTest {
   })
   void failureThatNothingCouldCureStands(
       CheckName check, String pointer, double value, String missing) {
-    Facts.fails(whole().with(pointer, value).without(missing).finding(check));
+    Scenario alone = whole().without("/residualDevice");
+    Facts.fails(alone.with(pointer, value).without(missing).finding(check));
   }
 
   /** One open check leaves the whole circuit open, one failed check fails it. */
@@ -118,9 +126,17 @@ class NeededInputsTest {
         CircuitCheck.all().stream().map(Check::name).toList());
   }
 
-  /** A charging point outdoors on one phase, so that every check applies and complies. */
+  /**
+   * A charging point outdoors on one phase, behind a residual device that opens both conductors, so
+   * that every check applies and complies.
+   */
   private static Scenario whole() {
     return Scenario.oven()
+        .without("/liveConductors")
+        .with("/supply/localGeneration", false)
+        .with("/residualDevice/standard", "IEC 61008-1")
+        .with("/residualDevice/poles", 2)
+        .with("/residualDevice/residual/operatingCurrentA", 0.03)
         .with("/supply/phases", 1)
         .without("/supply/faultCurrents")
         .with("/load/kind", "vehicle-charging")

@@ -27,8 +27,7 @@ class BreakingCapacityTest {
 
   private static DeviceData data(String standard, Double capacity, Double service) {
     return new DeviceData(
-        "/device", null, standard, 32.0, capacity, service, 1, null, null, null, List.of(),
-        List.of());
+        "/device", null, standard, 32.0, capacity, service, 1, null, null, List.of());
   }
 
   private static Figure service(ProtectiveDevice device, Dossier d) {

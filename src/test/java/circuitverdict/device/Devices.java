@@ -44,18 +44,7 @@ final class Devices {
       Residual residual,
       LetThroughPoint... points) {
     return new DeviceData(
-        "/device",
-        "Q1",
-        standard,
-        rated,
-        capacity,
-        null,
-        1,
-        null,
-        residual,
-        null,
-        List.of(points),
-        List.of());
+        "/device", "Q1", standard, rated, capacity, null, 1, null, residual, List.of(points));
   }
 
   /** A breaker to IEC 60898-1 of 6 kA without a declared class. */

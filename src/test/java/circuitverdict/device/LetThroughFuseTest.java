@@ -119,8 +119,6 @@ class LetThroughFuseTest {
                 1,
                 null,
                 null,
-                null,
-                java.util.List.of(),
                 java.util.List.of()),
             "gG");
     assertEquals(12250, at(stated, 50000, signOff()).greatest().value(), 1e-6);

@@ -36,10 +36,13 @@ final class Bodies {
                 collect(member.getValue(), at + "/" + member.getKey(), pointers);
               });
     }
-    // A point of the maker's curve, a number of his or a limit that he declares is whole or not
+    // A point of the maker's data, a number of his or a limit that he declares is whole or not
     // there: the contract demands all its members.
     boolean whole =
-        at.endsWith("/letThrough") || at.endsWith("/countLimits") || at.endsWith("/selectivity");
+        at.endsWith("/letThrough")
+            || at.endsWith("/derating")
+            || at.endsWith("/countLimits")
+            || at.endsWith("/selectivity");
     if (node instanceof ArrayNode array && !whole) {
       for (int i = 0; i < array.size(); i++) {
         pointers.add(at + "/" + i);

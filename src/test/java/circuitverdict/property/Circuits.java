@@ -52,7 +52,7 @@ final class Circuits {
         leaveOut(body);
       }
       if (Contradictions.of(body).isEmpty() && Supplies.agree(body)) {
-        return body;
+        return Suitabilities.added(body);
       }
     }
   }

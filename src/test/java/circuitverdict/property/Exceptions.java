@@ -1,5 +1,6 @@
 package circuitverdict.property;
 
+import circuitverdict.check.CheckName;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Inputs whose absence says something at sign-off too, by the engineering basis. */
@@ -39,6 +40,22 @@ final class Exceptions {
   /** What the maker declares of a pair ranks before guidance, which speaks again without it. */
   private static boolean declared(String pointer) {
     return pointer.equals("/device/selectivity") || pointer.equals("/upstreamDevice/id");
+  }
+
+  /**
+   * What the suitability of the device asks only where it is stated: the air and the dust around it
+   * and the declaration for an assembly that is described. What it asks of a residual device falls
+   * with it; a rated voltage of the caller's own stands in place of the standard's least.
+   */
+  static boolean ofSuitability(CheckName check, String pointer) {
+    return check == CheckName.DEVICE_SUITABILITY
+        && (pointer.equals("/assembly")
+            || pointer.equals("/assembly/ambientTemperatureC")
+            || pointer.equals("/premises")
+            || pointer.equals("/premises/pollutionDegree")
+            || pointer.equals("/residualDevice")
+            || pointer.equals("/device/ratedVoltageV")
+            || pointer.equals("/device/ratedLineToEarthVoltageV"));
   }
 
   /**

@@ -48,7 +48,8 @@ class SignOffTest {
         if (before.counted()
             && Verdicts.stands(before.verdict())
             && !Verdicts.stands(now.verdict())
-            && !Exceptions.named(pointer, body)) {
+            && !Exceptions.named(pointer, body)
+            && !Exceptions.ofSuitability(name, pointer)) {
           return name.word()
               + " without "
               + pointer

@@ -4,6 +4,7 @@ import static circuitverdict.check.CheckName.ADDITIONAL_PROTECTION;
 import static circuitverdict.check.CheckName.BREAKING_CAPACITY;
 import static circuitverdict.check.CheckName.COMMISSIONING;
 import static circuitverdict.check.CheckName.CONDUCTOR_RATING;
+import static circuitverdict.check.CheckName.DEVICE_SUITABILITY;
 import static circuitverdict.check.CheckName.EARTH_FAULT_DISCONNECTION;
 import static circuitverdict.check.CheckName.INRUSH;
 import static circuitverdict.check.CheckName.LET_THROUGH_ENERGY;
@@ -346,6 +347,48 @@ enum Worsening {
     @Override
     void worsen(Steps steps) {
       steps.raise("/supply/voltageDropPercent", 1.0005, 6);
+    }
+  },
+  FEWER_POLES(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          steps.draw.of(
+              "/device/poles", "/device/poles", "/residualDevice/poles", "/incomer/poles"),
+          List.of(4, 3, 2, 1));
+    }
+
+    @Override
+    boolean speaksOf(String check, ObjectNode worse) {
+      // A greatest current between conductors that fewer poles do not meet is another matter.
+      return check.equals("device-suitability");
+    }
+  },
+  LOWER_RATED_VOLTAGE(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/device/ratedVoltageV", List.of(690, 440, 415, 400, 240, 230, 110));
+    }
+  },
+  HIGHER_AMBIENT_IN_THE_ASSEMBLY(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          "/assembly/ambientTemperatureC", List.of(10, 20, 25, 30, 31, 35, 38, 40, 45, 50, 55));
+    }
+  },
+  MORE_POLLUTION(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/premises/pollutionDegree", List.of(1, 2, 3, 4));
+    }
+  },
+  LESS_TRAINED_USERS(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed(
+          "/premises/operatedBy",
+          List.of("skilled-persons", "instructed-persons", "ordinary-persons"));
     }
   };
 

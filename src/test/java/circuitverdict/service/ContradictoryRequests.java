@@ -76,6 +76,30 @@ final class ContradictoryRequests {
               "a public supply at 240 V",
               "{\"supply\": {\"ownership\": \"public\", \"lineToEarthVoltageV\": 240}}",
               "/supply/lineToEarthVoltageV"),
+          // IEC 60898-1 clauses 1 and 4 (from memory)
+          face(
+              "more protected poles than poles",
+              "\"poles\": 2, \"protectedPoles\": 3",
+              "protectedPoles"),
+          face("a breaker that protects nothing", "\"protectedPoles\": 0", "protectedPoles"),
+          face(
+              "two protected of three poles",
+              "\"poles\": 3, \"protectedPoles\": 2",
+              "protectedPoles"),
+          face("a breaker that does not isolate", "\"isolation\": false", "isolation"),
+          face(
+              "a voltage to earth above that between lines",
+              "\"ratedVoltageV\": 230, \"ratedLineToEarthVoltageV\": 400",
+              "ratedLineToEarthVoltageV"),
+          face(
+              "a fuse with a direction",
+              "\"standard\": \"BS 88-3\", \"unidirectional\": true",
+              "unidirectional"),
+          face(
+              "two factors at one temperature",
+              "\"derating\": [{\"ambientTemperatureC\": 40, \"factor\": 0.9},"
+                  + " {\"ambientTemperatureC\": 40.0, \"factor\": 0.8}]",
+              "derating/1"),
           new Contradiction(
               "a pole named twice",
               "{\"liveConductors\": [\"L1\", \"N\", \"L1\"]}",
@@ -170,6 +194,10 @@ final class ContradictoryRequests {
             + delay
             + "\", \"delayS\": 0.3}}}",
         "/device/residual/delayS");
+  }
+
+  private static Contradiction face(String name, String members, String member) {
+    return new Contradiction(name, "{\"device\": {" + members + "}}", "/device/" + member);
   }
 
   private static Contradiction means(String construction, String means) {

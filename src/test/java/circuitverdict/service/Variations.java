@@ -36,6 +36,13 @@ final class Variations {
           "{\"supply\": {\"voltageDropPercent\": 4.9}}",
           "{\"load\": {\"kind\": \"vehicle-charging\"}, \"premises\": {\"locations\": [\"outdoors\"]},"
               + " \"supply\": {\"openPenProtection\": false}}",
+          "{\"premises\": {\"pollutionDegree\": 3}}",
+          "{\"assembly\": {\"deviceDeclared\": false}}",
+          "{\"supply\": {\"phases\": 3}, \"liveConductors\": [\"L1\", \"L2\", \"L3\", \"N\"]}",
+          "{\"load\": {\"kind\": \"socket-outlets\"},"
+              + " \"premises\": {\"locations\": [\"caravan-park\"]}}",
+          "{\"assembly\": {\"deviceDeclared\": true, \"ambientTemperatureC\": 45}, \"device\":"
+              + " {\"derating\": [{\"ambientTemperatureC\": 50, \"factor\": 0.8}]}}",
           "{\"stage\": \"sign-off\", \"device\": {\"characteristic\": \"D\"}}",
           "{\"edition\": \"bs7671-2008\", \"device\": {\"characteristic\": \"D\"}}",
           "{\"edition\": \"bs7671-2018-a2\", \"cable\": {\"lengthM\": 70}}",

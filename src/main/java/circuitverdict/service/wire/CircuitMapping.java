@@ -36,7 +36,8 @@ public final class CircuitMapping {
         device(m, "device"),
         device(m, "residualDevice"),
         device(m, "upstreamDevice"),
-        assembly(m.object("assembly")),
+        device(m, "incomer"),
+        assembly(m),
         backUp(m.object("backUp")),
         premises(m.object("premises")),
         requirements(m.object("requirements")));
@@ -79,7 +80,8 @@ public final class CircuitMapping {
         m.number("instrumentUncertaintyPercent"),
         m.number("voltageDropPercent"),
         m.number("earthElectrodeResistanceOhm"),
-        m.bool("openPenProtection"));
+        m.bool("openPenProtection"),
+        m.bool("localGeneration"));
   }
 
   private static Load load(Members m) {
@@ -152,11 +154,14 @@ public final class CircuitMapping {
         m.word("concealment", Installation.Concealment.class));
   }
 
-  private static Assembly assembly(Members m) {
+  private static Assembly assembly(Members circuit) {
+    Members m = circuit.object("assembly");
     return new Assembly(
+        circuit.has("assembly"),
         m.text("standard"),
         m.number("conditionalRatingA"),
         m.number("maximumUpstreamFuseA"),
+        m.number("ambientTemperatureC"),
         m.bool("deviceDeclared"));
   }
 
@@ -179,6 +184,7 @@ public final class CircuitMapping {
         m.word("use", Premises.Use.class),
         m.text("operatedBy"),
         locations,
-        m.bool("higherRiskResidential"));
+        m.bool("higherRiskResidential"),
+        m.integer("pollutionDegree"));
   }
 }

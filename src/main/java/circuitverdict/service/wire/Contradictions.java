@@ -32,6 +32,9 @@ public final class Contradictions {
   /** Their standards know a general type and type S only. */
   private static final Set<String> HOUSEHOLD_RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
 
+  private static final List<String> DEVICES =
+      List.of("device", "residualDevice", "upstreamDevice", "incomer");
+
   private static final Set<String> UNARMOURED =
       Set.of("flat-twin-and-earth", "multicore", "singles");
 
@@ -120,7 +123,7 @@ public final class Contradictions {
     for (int i = 0; i < further.size(); i++) {
       found.cable(further.get(i), "/furtherCables/" + i);
     }
-    for (String device : new String[] {"device", "residualDevice", "upstreamDevice"}) {
+    for (String device : DEVICES) {
       found.device(body.path(device), "/" + device);
     }
     return found.faults;
@@ -249,6 +252,7 @@ public final class Contradictions {
     releases(device, pointer);
     held(IN_DEVICE, device, pointer);
     faults.addAll(SelectivityContradictions.of(device, pointer));
+    faults.addAll(FaceContradictions.of(device, pointer));
     Set<Double> currents = new HashSet<>();
     JsonNode points = device.path("letThrough");
     for (int i = 0; i < points.size(); i++) {

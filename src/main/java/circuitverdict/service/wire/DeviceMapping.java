@@ -3,6 +3,8 @@ package circuitverdict.service.wire;
 import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.DeviceData.Declared;
 import circuitverdict.circuit.DeviceData.LetThroughPoint;
+import circuitverdict.circuit.Nameplate;
+import circuitverdict.circuit.Nameplate.DeratingPoint;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
@@ -73,7 +75,32 @@ public final class DeviceMapping {
         m.has("residual") ? residual(m.object("residual")) : null,
         m.bool("arcFaultDetection"),
         letThrough(m),
-        selectivity(m));
+        selectivity(m),
+        nameplate(m));
+  }
+
+  private static Nameplate nameplate(Members m) {
+    return new Nameplate(
+        m.number("ratedVoltageV"),
+        m.number("ratedLineToEarthVoltageV"),
+        m.integer("protectedPoles"),
+        m.bool("isolation"),
+        m.bool("unidirectional"),
+        m.number("referenceTemperatureC"),
+        m.has("derating") ? derating(m) : List.of());
+  }
+
+  private static List<DeratingPoint> derating(Members m) {
+    List<DeratingPoint> points =
+        new ArrayList<>(
+            m.list(
+                "derating",
+                (node, place) ->
+                    new DeratingPoint(
+                        node.get("ambientTemperatureC").doubleValue(),
+                        node.get("factor").doubleValue())));
+    points.sort(Comparator.comparingDouble(DeratingPoint::ambientTemperatureC));
+    return List.copyOf(points);
   }
 
   private static Residual residual(Members m) {

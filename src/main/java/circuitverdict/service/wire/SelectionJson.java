@@ -152,6 +152,12 @@ public final class SelectionJson {
     if (device.data().poles() != null) {
       json.writeNumberField("poles", device.data().poles());
     }
+    if (device.data().nameplate().protectedPoles() != null) {
+      json.writeNumberField("protectedPoles", device.data().nameplate().protectedPoles());
+    }
+    if (device.data().nameplate().ratedVoltageV() != null) {
+      Json.number(json, "ratedVoltageV", device.data().nameplate().ratedVoltageV());
+    }
     Residual residual = device.data().residual();
     if (residual != null) {
       json.writeObjectFieldStart("residual");

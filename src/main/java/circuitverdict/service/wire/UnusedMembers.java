@@ -17,13 +17,7 @@ public final class UnusedMembers {
   /** Top-level members that no operation reads yet, or that only others read. */
   private static final Set<String> NEVER =
       Set.of(
-          "incomer",
-          "circuits",
-          "diversityFactor",
-          "products",
-          "readings",
-          "editions",
-          "acceptedOpenPoints");
+          "circuits", "diversityFactor", "products", "readings", "editions", "acceptedOpenPoints");
 
   private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
 
@@ -34,33 +28,19 @@ public final class UnusedMembers {
       Set.of(
           "transformer",
           "grid",
-          "localGeneration",
           "minimumA",
           "peakA",
           "id",
           "gtin",
-          "ratedLineToEarthVoltageV",
           "characteristicCurrentA",
-          "isolation",
-          "unidirectional",
-          "referenceTemperatureC",
-          "derating",
           "markings",
           "features",
           "longTimeDelayS",
-          "protectedPoles",
-          "conditionalCapacityA",
-          "pollutionDegree");
+          "conditionalCapacityA");
 
   /** Members that no operation reads yet in one parent. */
   private static final Map<String, Set<String>> BELOW_ONE =
-      Map.of(
-          "parts",
-          Set.of("canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"),
-          "device",
-          Set.of("ratedVoltageV"),
-          "assembly",
-          Set.of("ambientTemperatureC"));
+      Map.of("parts", Set.of("canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");
@@ -89,7 +69,12 @@ public final class UnusedMembers {
               "breakingCapacityA",
               "residual",
               "residualMakingBreakingA",
-              "arcFaultDetection"),
+              "arcFaultDetection",
+              "poles",
+              "isolation",
+              "unidirectional"),
+          "incomer",
+          Set.of("standard", "poles", "isolation"),
           "upstreamDevice",
           Set.of(
               "id",

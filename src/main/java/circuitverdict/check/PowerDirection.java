@@ -1,0 +1,80 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Load;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.standard.Clause;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Direction of power (530.3.201): where it may flow both ways the devices must not be ones that are
+ * supplied from one side only. It may where anything generates in the installation and the circuit
+ * serves what could feed it back: inverters, storage and vehicles, and whatever is not stated; not
+ * heaters, motors and lamps, nor socket-outlets, by which nothing that generates is connected
+ * (551.7.2, from memory). Fuses have no direction.
+ */
+final class PowerDirection {
+  private static final Set<Load.Kind> TAKING =
+      EnumSet.of(
+          Load.Kind.RESISTIVE,
+          Load.Kind.MOTOR,
+          Load.Kind.LED,
+          Load.Kind.DISCHARGE,
+          Load.Kind.FILAMENT,
+          Load.Kind.WELDING,
+          Load.Kind.X_RAY,
+          Load.Kind.SOCKET_OUTLETS);
+
+  private PowerDirection() {}
+
+  static void hold(Circuit circuit, Judgement judgement, Dossier d) {
+    if (Boolean.FALSE.equals(circuit.supply().localGeneration()) || onlyTakes(circuit.load())) {
+      return;
+    }
+    judgement.by(Clause.POWER_DIRECTION);
+    hold(circuit.device(), circuit, judgement, d);
+    if (circuit.residualDevice() != null) {
+      hold(circuit.residualDevice(), circuit, judgement, d);
+    }
+  }
+
+  private static void hold(
+      ProtectiveDevice device, Circuit circuit, Judgement judgement, Dossier d) {
+    Boolean oneWay = device.data().nameplate().unidirectional();
+    if (Boolean.FALSE.equals(oneWay) || device instanceof Fuse && oneWay == null) {
+      return;
+    }
+    Load load = circuit.load();
+    boolean generates = Boolean.TRUE.equals(circuit.supply().localGeneration());
+    if (generates && oneWay != null && load.kindsKnown()) {
+      judgement.broken(NoteCode.ONE_DIRECTION);
+      return;
+    }
+    judgement.undetermined();
+    if (!generates) {
+      d.missing(At.LOCAL_GENERATION);
+    }
+    if (oneWay == null) {
+      d.missing(Suitability.at(device, "unidirectional"));
+    } else if (!load.kindsKnown()) {
+      d.missing(At.LOAD_KIND);
+    }
+  }
+
+  private static boolean onlyTakes(Load load) {
+    if (load.parts().isEmpty()) {
+      return load.kind() != null && TAKING.contains(load.kind());
+    }
+    for (Load part : load.parts()) {
+      if (!onlyTakes(part)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
