@@ -149,6 +149,8 @@ class NeededInputsTest {
   /** The same with the additional protection that a charging point is owed. */
   private static Scenario guarded() {
     return whole()
+        .without("/residualDevice")
+        .with("/device/poles", 2)
         .with("/device/standard", "IEC 61009-1")
         .withJson(
             "/device/residual",

@@ -68,25 +68,6 @@ class ParallelProtectionTest {
     }
   }
 
-  /** Of parallel cables the table does not stand in for a device that is not described. */
-  @ParameterizedTest
-  @CsvSource({
-    "/device/ratedCurrentA",
-    "/device/characteristic",
-    "/device/breakingCapacityA",
-    "/device"
-  })
-  void tableNeedsTheDeviceDescribed(String missing) {
-    Scenario parallel =
-        laid("core")
-            .with("/cable/parallelCables", 4)
-            .with("/cable/lineCsaMm2", 95)
-            .with("/cable/neutralCsaMm2", 95)
-            .with("/cable/protectiveCsaMm2", 47.5);
-    Facts.complies(parallel.finding(CHECK));
-    open(parallel.without(missing).finding(CHECK), missing);
-  }
-
   /** Its own insulation is not stated: k = 143 (Table 54.2, 70 °C), whatever the cable's is. */
   @Test
   void conductorApartIsTakenWithTheLeastInsulation() {

@@ -111,7 +111,7 @@ final class Exceptions {
   private static boolean start(String pointer, ObjectNode body) {
     String kind = Bodies.text(body, "/load/kind");
     boolean none = "resistive".equals(kind) || "vehicle-charging".equals(kind);
-    return none && pointer.equals("/load/inrush")
+    return none && pointer.startsWith("/load/inrush")
         || pointer.startsWith("/load/inrush/countLimits")
         || pointer.equals("/device/settings/shortTimeA");
   }

@@ -185,16 +185,18 @@ class MemberUseTest {
               + " 'delayS': 0.1}, 'settings': {'longTimeA': 80, 'instantaneousA': 1000}}, "
               + RESIDUAL_DEVICE
               + "}",
-          "{'device': {'poles': 4, 'ratedVoltageV': 400, 'ratedLineToEarthVoltageV': 230,"
+          "{'premises': {'operatedBy': 'skilled-persons'}, "
+              + "'device': {'poles': 4, 'ratedVoltageV': 400, 'ratedLineToEarthVoltageV': 230,"
               + " 'protectedPoles': 3, 'standard': 'IEC 60947-2', 'isolation': true},"
               + " 'supply': {'phases': 3}, 'liveConductors': ['L1', 'L2', 'L3', 'N']}",
           "{'device': {'unidirectional': true, 'standard': 'IEC 60947-2', 'ratedVoltageV': 230},"
               + " 'residualDevice': {'standard': 'IEC 60947-2', 'poles': 1, 'isolation': false,"
-              + " 'unidirectional': true}, 'premises': {'pollutionDegree': 2},"
+              + " 'unidirectional': true}, 'premises': {'pollutionDegree': 2, 'operatedBy': 'skilled-persons'},"
               + " 'load': {'kind': 'electronic'}, 'supply': {'localGeneration': true}}",
           "{'device': {'unidirectional': false}, 'load': {'kind': 'electronic'}, 'residualDevice':"
               + " {'standard': 'IEC 61008-1', 'unidirectional': false}}",
-          "{'device': {'standard': 'IEC 60947-2', 'ratedVoltageV': 230, 'isolation': false},"
+          "{'premises': {'operatedBy': 'skilled-persons'}, "
+              + "'device': {'standard': 'IEC 60947-2', 'ratedVoltageV': 230, 'isolation': false},"
               + " 'residualDevice': {'standard': 'IEC 60947-2', 'poles': 2, 'isolation': true}}",
           "{'incomer': {'standard': 'IEC 60898-1', 'poles': 2}, " + TT + "}",
           "{'incomer': {'standard': 'IEC 60947-3', 'poles': 2, 'isolation': true}, " + TT + "}",

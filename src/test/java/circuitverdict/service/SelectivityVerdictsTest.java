@@ -8,11 +8,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Will only the downstream device open, asked over HTTP. */
 @QuarkusTest
 class SelectivityVerdictsTest {
+  private static final Set<String> UNCOUNTED = Set.of("selectivity", "inrush", "commissioning");
+
   private static final String PATH = "/v1/selectivity-verdicts";
 
   private static JsonNode ask(String path, String patch) {
@@ -29,15 +32,23 @@ class SelectivityVerdictsTest {
     assertEquals("check-not-determined", answer.path("reason").textValue());
     assertTrue(answer.at("/findings/0/counted").booleanValue());
     for (JsonNode finding : ask("/v1/circuit-checks", "{}").path("findings")) {
-      boolean selectivity = finding.path("check").textValue().equals("selectivity");
-      boolean informative = finding.path("check").textValue().equals("commissioning");
-      assertEquals(!selectivity && !informative, finding.path("counted").booleanValue());
+      String check = finding.path("check").textValue();
+      assertEquals(!UNCOUNTED.contains(check) && applies(finding), counted(finding));
     }
     String required = "{'requirements': {'selectivity': 'required'}}";
     for (JsonNode finding : ask("/v1/circuit-checks", required).path("findings")) {
-      boolean informative = finding.path("check").textValue().equals("commissioning");
-      assertEquals(!informative, finding.path("counted").booleanValue());
+      String check = finding.path("check").textValue();
+      boolean counts = check.equals("selectivity") || !UNCOUNTED.contains(check);
+      assertEquals(counts && applies(finding), counted(finding));
     }
+  }
+
+  private static boolean counted(JsonNode finding) {
+    return finding.path("counted").booleanValue();
+  }
+
+  private static boolean applies(JsonNode finding) {
+    return !finding.path("verdict").textValue().equals("not-applicable");
   }
 
   /** 5·63 = 315 A: up to there by guidance, and no further. */
