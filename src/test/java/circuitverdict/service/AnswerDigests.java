@@ -99,7 +99,9 @@ final class AnswerDigests {
 
   private void catalogues() {
     add("editions", EditionJson.list(editions));
-    add("codes", CodesJson.bytes(Contract.fromClassPath().closedLists()));
+    add(
+        "codes",
+        CodesJson.bytes(Contract.fromClassPath().closedLists(), editions.inForce().marks()));
     for (Edition edition : editions.all()) {
       add(edition.id(), EditionJson.detail(edition));
       for (Table table : edition.tables()) {

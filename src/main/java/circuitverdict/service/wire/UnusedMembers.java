@@ -48,7 +48,6 @@ public final class UnusedMembers {
           "unidirectional",
           "referenceTemperatureC",
           "derating",
-          "markings",
           "features",
           "type",
           "longTimeDelayS",
@@ -95,9 +94,15 @@ public final class UnusedMembers {
   private static final Map<String, Set<String>> ALL_THAT_IS_READ =
       Map.of(
           "residualDevice",
-          Set.of("standard", "breakingCapacityA", "residual", "residualMakingBreakingA"),
+          Set.of(
+              "standard", "breakingCapacityA", "residual", "residualMakingBreakingA", "markings"),
           "upstreamDevice",
-          Set.of("standard", "ratedCurrentA", "breakingCapacityA", "serviceBreakingCapacityA"),
+          Set.of(
+              "standard",
+              "ratedCurrentA",
+              "breakingCapacityA",
+              "serviceBreakingCapacityA",
+              "markings"),
           ITEM,
           Set.of(
               "id",
@@ -105,6 +110,7 @@ public final class UnusedMembers {
               "characteristic",
               "ratedCurrentA",
               "magneticMultiples",
+              "markings",
               "utilizationCategory",
               "residual",
               "settings"));

@@ -1,0 +1,100 @@
+package circuitverdict.device.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Parts one string into marks. A run of text without spaces is read whole or not at all, so that no
+ * mark is found inside a reference code. The time grows with the length of the string alone.
+ */
+final class MarkParser {
+  /** Marks that one run of text can hold. */
+  private static final int MOST_IN_A_RUN = 8;
+
+  private static final List<Recogniser> RECOGNISERS =
+      List.of(
+          new ClassMark(),
+          new StandardMark(),
+          new VoltageMark(),
+          new LabelledMark(),
+          new FuseMark(),
+          new WordMark.Phrase(),
+          new TypeMark(),
+          new FigureMark(),
+          new WordMark(),
+          new BareNumberMark());
+
+  private final Line line;
+  private final List<Part> parts = new ArrayList<>();
+  private int lastOpaque = -1;
+  private int opaqueFrom;
+
+  /** A mark and the text it was read from. */
+  record Part(String text, Found found) {}
+
+  private MarkParser(Line line) {
+    this.line = line;
+  }
+
+  static List<Part> parts(Line line) {
+    MarkParser parser = new MarkParser(line);
+    int at = line.after(0);
+    while (!line.ends(at)) {
+      at = line.after(parser.run(at));
+    }
+    return parser.parts;
+  }
+
+  private int run(int from) {
+    List<Part> run = new ArrayList<>();
+    int at = from;
+    for (int i = 0; i < MOST_IN_A_RUN; i++) {
+      Found found = recognise(at);
+      if (found == null) {
+        break;
+      }
+      run.add(new Part(line.text(at, found.end()), found));
+      at = found.end();
+      if (line.boundary(at)) {
+        parts.addAll(run);
+        return at;
+      }
+    }
+    return opaque(from);
+  }
+
+  private Found recognise(int at) {
+    for (Recogniser recogniser : RECOGNISERS) {
+      Found found = recogniser.at(line, at);
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** The run as it stands; runs of one kind after one another are one text. */
+  private int opaque(int from) {
+    int end = from + 1;
+    while (!line.ends(end) && !line.at(end).spaced()) {
+      end++;
+    }
+    boolean letters = false;
+    boolean figures = false;
+    for (int i = from; i < end; i++) {
+      letters |= line.at(i).word();
+      figures |= line.at(i).sort() == Lexeme.Sort.FIGURE;
+    }
+    String kind = letters && figures ? Found.REFERENCE : Found.NOT_READ;
+    int last = parts.size() - 1;
+    boolean goesOn = last >= 0 && parts.get(last).found().kind().equals(kind) && last == lastOpaque;
+    if (goesOn) {
+      parts.set(last, new Part(line.text(opaqueFrom, end), Found.of(kind, null, end)));
+    } else {
+      opaqueFrom = from;
+      parts.add(new Part(line.text(from, end), Found.of(kind, null, end)));
+    }
+    lastOpaque = parts.size() - 1;
+    return end;
+  }
+}

@@ -1,0 +1,157 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.device.marking.DeviceMember;
+import circuitverdict.device.marking.Mark;
+import circuitverdict.device.marking.MarkingReader;
+import circuitverdict.device.marking.Reading;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A device whose marks supplement its members. Where a mark and a stated member differ, the one
+ * that promises less counts; neither does where what is worse for one check is better for another.
+ *
+ * @param device the device as it is judged
+ * @param notes what is to be said of its marks
+ */
+record MarkedDevice(JsonNode device, List<Note> notes) {
+  private static final JsonNodeFactory NEW = JsonNodeFactory.instance;
+
+  /** The device of a request at a place; itself where it states no marks. */
+  static MarkedDevice of(JsonNode stated, String place, Edition edition) {
+    JsonNode markings = stated.path("markings");
+    if (markings.isEmpty()) {
+      return new MarkedDevice(stated, List.of());
+    }
+    List<String> texts = new ArrayList<>();
+    markings.forEach(text -> texts.add(text.textValue()));
+    String standard = stated.path("standard").textValue();
+    Reading reading = new MarkingReader(edition).read(texts, List.of(), standard, place);
+    Merge merge = new Merge(stated.deepCopy(), place);
+    reading.device().forEach(merge::take);
+    reading.disputed().forEach(merge::doubt);
+    for (Mark mark : reading.marks()) {
+      if (mark.unread()) {
+        merge.note(NoteCode.MARK_NOT_READ, mark.at());
+      }
+    }
+    merge.notes.addAll(reading.contradictions());
+    merge.notes.addAll(reading.remarks());
+    List<Note> distinct = new ArrayList<>(new java.util.LinkedHashSet<>(merge.notes));
+    return new MarkedDevice(merge.device, distinct);
+  }
+
+  /** What a face tells as the contract's Device. */
+  static ObjectNode device(Map<DeviceMember, Object> told) {
+    Merge merge = new Merge(NEW.objectNode(), "");
+    told.forEach((member, value) -> merge.set(member, json(value)));
+    return merge.device;
+  }
+
+  private static JsonNode json(Object value) {
+    if (value instanceof Boolean bool) {
+      return NEW.booleanNode(bool);
+    }
+    if (value instanceof Double number) {
+      return number == Math.rint(number)
+          ? NEW.numberNode(number.intValue())
+          : NEW.numberNode(number);
+    }
+    return NEW.textNode((String) value);
+  }
+
+  private static final class Merge {
+    private final ObjectNode device;
+    private final String place;
+    private final List<Note> notes = new ArrayList<>();
+
+    Merge(ObjectNode device, String place) {
+      this.device = device;
+      this.place = place;
+    }
+
+    private static JsonPointer at(DeviceMember member) {
+      return JsonPointer.compile("/" + member.path());
+    }
+
+    void note(NoteCode code, Pointer pointer) {
+      notes.add(new Note(code, pointer, List.of()));
+    }
+
+    private void note(NoteCode code, DeviceMember member) {
+      String path = place + "/" + member.path();
+      int cut = path.lastIndexOf('/');
+      note(code, new Pointer(path.substring(0, cut), path.substring(cut + 1)));
+    }
+
+    void take(DeviceMember member, Object value) {
+      if (!device.at(at(member)).isMissingNode()) {
+        against(member, value);
+        return;
+      }
+      ObjectNode before = device.deepCopy();
+      set(member, json(value));
+      if (Contradictions.ofDevice(device, "").isEmpty()) {
+        note(NoteCode.READ_FROM_MARKING, member);
+      } else {
+        device.removeAll();
+        device.setAll(before);
+        note(NoteCode.MARK_AGAINST_MEMBER, member);
+      }
+    }
+
+    /** What is stated holds only as far as no mark says worse. */
+    void doubt(DeviceMember member, Set<Object> values) {
+      for (Object value : values) {
+        if (!device.at(at(member)).isMissingNode()) {
+          against(member, value);
+        }
+      }
+    }
+
+    private void against(DeviceMember member, Object value) {
+      JsonNode stated = device.at(at(member));
+      JsonNode marked = json(value);
+      boolean same =
+          stated.isNumber() && marked.isNumber()
+              ? stated.doubleValue() == marked.doubleValue()
+              : stated.equals(marked);
+      if (same) {
+        return;
+      }
+      note(NoteCode.MARK_AGAINST_MEMBER, member);
+      boolean less = marked.doubleValue() < stated.doubleValue();
+      switch (member.safe()) {
+        case LESS -> set(member, less ? marked : stated);
+        case MORE -> set(member, less ? stated : marked);
+        case FALSE -> set(member, NEW.booleanNode(false));
+        case TRUE -> set(member, NEW.booleanNode(true));
+        case NEITHER -> ((ObjectNode) device.at(at(member).head())).remove(name(member));
+      }
+    }
+
+    private static String name(DeviceMember member) {
+      return at(member).last().getMatchingProperty();
+    }
+
+    private void set(DeviceMember member, JsonNode value) {
+      JsonPointer head = at(member).head();
+      ObjectNode parent = device;
+      if (!head.matches()) {
+        String name = head.getMatchingProperty();
+        parent = device.get(name) instanceof ObjectNode object ? object : device.putObject(name);
+      }
+      parent.set(name(member), value);
+    }
+  }
+}
