@@ -142,7 +142,11 @@ final class BadRequests {
   private void tooLarge() {
     String blank = " ".repeat(TWO_MEBIBYTES);
     for (String path :
-        List.of(CHECK, "/v1/breaking-capacity-verdicts", "/v1/let-through-verdicts")) {
+        List.of(
+            CHECK,
+            "/v1/breaking-capacity-verdicts",
+            "/v1/let-through-verdicts",
+            "/v1/marking-readings")) {
       add("2 MiB", 413, "body-too-large", null, null, post(path, string(blank + "{}")));
       add("2 MiB in chunks", 413, "body-too-large", null, null, post(path, chunked(blank + "{}")));
       add(

@@ -17,6 +17,7 @@ import static circuitverdict.device.marking.DeviceMember.VOLTAGE;
 import static circuitverdict.device.marking.DeviceMember.VOLTAGE_TO_EARTH;
 
 import circuitverdict.explain.NoteCode;
+import circuitverdict.standard.Table;
 import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
@@ -31,6 +32,7 @@ final class FaceRules {
     poles(facts);
     capacities(facts);
     settings(facts);
+    band(facts);
     energyClass(facts);
   }
 
@@ -110,6 +112,25 @@ final class FaceRules {
     if (facts.number(LOWER_MULTIPLE) > facts.number(UPPER_MULTIPLE)) {
       facts.deny(NoteCode.SETTINGS_CONTRADICT, LOWER_MULTIPLE, UPPER_MULTIPLE);
     }
+  }
+
+  /**
+   * IEC 60898-1 Table 7: only type D may have a band that reaches further, and then it is marked.
+   */
+  private static void band(Facts facts) {
+    String letter = facts.word(CHARACTERISTIC);
+    Value lower = letter == null ? null : bands(facts).at("lower", letter);
+    if (lower == null) {
+      return;
+    }
+    double upper = bands(facts).at("upper", letter).number();
+    if (facts.number(UPPER_MULTIPLE) < upper || facts.number(LOWER_MULTIPLE) > lower.number()) {
+      facts.deny(NoteCode.SETTINGS_CONTRADICT, LOWER_MULTIPLE, UPPER_MULTIPLE);
+    }
+  }
+
+  private static Table bands(Facts facts) {
+    return facts.edition().table(TableName.MAGNETIC_BANDS);
   }
 
   /** EN 60898-1 annex ZA covers types B and C, ratings up to 32 A and capacities up to 10 kA. */

@@ -8,6 +8,9 @@ import java.util.List;
  * A figure with a unit and no symbol: "30 mA", "6kA", "63 A", "50/60 Hz", "4 kV", "40 °C", "2P".
  */
 final class FigureMark implements Recogniser {
+  /** Of a range: a dash, or dots. */
+  private static final int MOST_SIGNS = 3;
+
   @Override
   public Found at(Line line, int from) {
     Lexeme figure = line.at(from);
@@ -102,7 +105,7 @@ final class FigureMark implements Recogniser {
   /** "8-12 In", "10…14 x In": the maker's magnetic limits. */
   private static Found multiples(Line line, int from) {
     int at = from + 1;
-    while (line.at(at).is("-") || line.at(at).is(".")) {
+    while (at - from <= MOST_SIGNS && (line.at(at).is("-") || line.at(at).is("."))) {
       at++;
     }
     int end = line.at(at + 1).is("x") ? at + 2 : at + 1;

@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * Parts one string into marks. A run of text without spaces is read whole or not at all, so that no
- * mark is found inside a reference code. The time grows with the length of the string alone.
+ * mark is found inside a reference code; a separator such as a stroke ends a run after a mark. The
+ * time grows with the length of the string alone.
  */
 final class MarkParser {
   /** Marks that one run of text can hold. */
@@ -26,8 +27,9 @@ final class MarkParser {
 
   private final Line line;
   private final List<Part> parts = new ArrayList<>();
-  private int lastOpaque = -1;
+  private String opaque;
   private int opaqueFrom;
+  private int opaqueEnd;
 
   /** A mark and the text it was read from. */
   record Part(String text, Found found) {}
@@ -42,6 +44,7 @@ final class MarkParser {
     while (!line.ends(at)) {
       at = line.after(parser.run(at));
     }
+    parser.close();
     return parser.parts;
   }
 
@@ -49,18 +52,25 @@ final class MarkParser {
     List<Part> run = new ArrayList<>();
     int at = from;
     for (int i = 0; i < MOST_IN_A_RUN; i++) {
-      Found found = recognise(at);
+      Found found = i > 0 && loneLetter(at) ? null : recognise(at);
       if (found == null) {
         break;
       }
       run.add(new Part(line.text(at, found.end()), found));
       at = found.end();
       if (line.boundary(at)) {
+        close();
         parts.addAll(run);
         return at;
       }
     }
     return opaque(from);
+  }
+
+  /** "C16N" is no C16 with a neutral terminal. */
+  private boolean loneLetter(int at) {
+    boolean letter = line.at(at).word() && line.at(at).text().length() == 1;
+    return letter && (line.ends(at + 1) || line.at(at + 1).spaced());
   }
 
   private Found recognise(int at) {
@@ -86,15 +96,21 @@ final class MarkParser {
       figures |= line.at(i).sort() == Lexeme.Sort.FIGURE;
     }
     String kind = letters && figures ? Found.REFERENCE : Found.NOT_READ;
-    int last = parts.size() - 1;
-    boolean goesOn = last >= 0 && parts.get(last).found().kind().equals(kind) && last == lastOpaque;
-    if (goesOn) {
-      parts.set(last, new Part(line.text(opaqueFrom, end), Found.of(kind, null, end)));
-    } else {
+    if (!kind.equals(opaque)) {
+      close();
+      opaque = kind;
       opaqueFrom = from;
-      parts.add(new Part(line.text(from, end), Found.of(kind, null, end)));
     }
-    lastOpaque = parts.size() - 1;
+    opaqueEnd = end;
     return end;
+  }
+
+  /** Ends the text of which nothing was read. */
+  private void close() {
+    if (opaque != null) {
+      Found found = Found.of(opaque, null, opaqueEnd);
+      parts.add(new Part(line.text(opaqueFrom, opaqueEnd), found));
+      opaque = null;
+    }
   }
 }

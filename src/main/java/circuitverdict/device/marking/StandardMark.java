@@ -4,17 +4,20 @@ import circuitverdict.standard.Marks;
 
 /** "IEC/EN 60898-1:2015", "BS 88-3", "61009-1": the letters of bodies, a number and its part. */
 final class StandardMark implements Recogniser {
+  /** Longer than any that is written: without an end the time would grow with its square. */
+  private static final int MOST_LEXEMES = 12;
+
   /** Numbers so long need no body before them. */
   private static final int LONG_NUMBER = 5;
 
   @Override
   public Found at(Line line, int from) {
     int at = from;
-    while (line.at(at).word() && line.marks().vocabulary().bodies().contains(line.at(at).text())) {
+    while (at - from < MOST_LEXEMES
+        && line.at(at).word()
+        && line.marks().vocabulary().bodies().contains(line.at(at).text())) {
       at++;
-      while (line.at(at).is("/") || line.at(at).is("-")) {
-        at++;
-      }
+      at += line.at(at).is("/") || line.at(at).is("-") ? 1 : 0;
     }
     Lexeme number = line.at(at);
     boolean bodied = at > from;
@@ -23,7 +26,11 @@ final class StandardMark implements Recogniser {
     }
     at++;
     StringBuilder part = new StringBuilder();
-    while (line.at(at).is("-") && !line.at(at).spaced() && line.at(at + 1).figure()) {
+    int first = at;
+    while (at - first < MOST_LEXEMES
+        && line.at(at).is("-")
+        && !line.at(at).spaced()
+        && line.at(at + 1).figure()) {
       part.append(part.length() == 0 ? "" : "-").append(line.at(at + 1).text());
       at += 2;
     }
@@ -51,7 +58,10 @@ final class StandardMark implements Recogniser {
     if (line.at(next).is(":") && line.at(next + 1).figure()) {
       next += 2;
     }
-    while (line.at(next).is("+") && line.at(next + 1).is("a") && line.at(next + 2).figure()) {
+    while (next - at < MOST_LEXEMES
+        && line.at(next).is("+")
+        && line.at(next + 1).is("a")
+        && line.at(next + 2).figure()) {
       next += line.at(next + 3).is(":") && line.at(next + 4).figure() ? 5 : 3;
     }
     return next;

@@ -8,6 +8,8 @@ import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Edition;
+import circuitverdict.standard.TableName;
+import circuitverdict.standard.Value;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -39,6 +41,10 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
     Reading reading = new MarkingReader(edition).read(texts, List.of(), standard, place);
     Merge merge = new Merge(stated.deepCopy(), place);
     reading.device().forEach(merge::take);
+    if (narrowed(stated, merge.device, edition)) {
+      merge.drop(DeviceMember.LOWER_MULTIPLE);
+      merge.drop(DeviceMember.UPPER_MULTIPLE);
+    }
     reading.disputed().forEach(merge::doubt);
     for (Mark mark : reading.marks()) {
       if (mark.unread()) {
@@ -49,6 +55,17 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
     merge.notes.addAll(reading.remarks());
     List<Note> distinct = new ArrayList<>(new java.util.LinkedHashSet<>(merge.notes));
     return new MarkedDevice(merge.device, distinct);
+  }
+
+  /** A mark cannot narrow the band that a stated letter has by its standard. */
+  private static boolean narrowed(JsonNode stated, JsonNode merged, Edition edition) {
+    String letter = merged.path("characteristic").textValue();
+    if (letter == null || stated.has("magneticMultiples") || !merged.has("magneticMultiples")) {
+      return false;
+    }
+    Value upper = edition.table(TableName.MAGNETIC_BANDS).at("upper", letter);
+    return upper != null
+        && merged.path("magneticMultiples").path("upper").asDouble() < upper.number();
   }
 
   /** What a face tells as the contract's Device. */
@@ -138,6 +155,11 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
         case TRUE -> set(member, NEW.booleanNode(true));
         case NEITHER -> ((ObjectNode) device.at(at(member).head())).remove(name(member));
       }
+    }
+
+    void drop(DeviceMember member) {
+      note(NoteCode.MARK_AGAINST_MEMBER, member);
+      device.remove(at(member).getMatchingProperty());
     }
 
     private static String name(DeviceMember member) {
