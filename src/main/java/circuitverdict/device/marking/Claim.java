@@ -20,6 +20,8 @@ record Claim(Sort sort, DeviceMember member, Object value, DeviceMember base) {
     SHARE,
     /** Type B: of the release or of the residual function. */
     TYPE_B,
+    /** That the device has the member, its value unread. */
+    DOUBT,
     /** S alone: a delay on a device that has a residual function. */
     LONE_S
   }
@@ -34,6 +36,10 @@ record Claim(Sort sort, DeviceMember member, Object value, DeviceMember base) {
 
   static Claim share(DeviceMember of, double factor, DeviceMember base) {
     return new Claim(Sort.SHARE, of, factor, base);
+  }
+
+  static Claim doubt(DeviceMember member) {
+    return new Claim(Sort.DOUBT, member, null, null);
   }
 
   static Claim of(Sort sort, Object value) {

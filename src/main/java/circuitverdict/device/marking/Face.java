@@ -30,9 +30,9 @@ final class Face {
     Found found = part.found();
     Marks.Kind kind = marks.kind(found.kind());
     Found taken = found;
-    if (standard.excluded(kind.notOn())) {
-      boolean digit = !found.claims().isEmpty() && found.claims().get(0).sort() == Claim.Sort.DIGIT;
-      if (digit) {
+    Claim.Sort sort = found.claims().isEmpty() ? null : found.claims().get(0).sort();
+    if (sort != Claim.Sort.TYPE_B && standard.excluded(kind.notOn())) {
+      if (sort == Claim.Sort.DIGIT) {
         taken = Found.ambiguous(found.end());
       } else {
         facts.contradict(NoteCode.MARK_NOT_OF_STANDARD, at);
@@ -97,6 +97,10 @@ final class Face {
           yield "residual-type";
         }
         yield Found.AMBIGUOUS;
+      }
+      case DOUBT -> {
+        facts.doubt(claim.member());
+        yield found.kind();
       }
       case LONE_S -> {
         if (by != null && MarkedStandard.RESIDUAL.contains(by)) {

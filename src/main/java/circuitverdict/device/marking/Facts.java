@@ -47,6 +47,11 @@ final class Facts {
     }
   }
 
+  /** The face tells of the member, but not what: no other mark settles it. */
+  void doubt(DeviceMember member) {
+    dispute(member, values.remove(member));
+  }
+
   private void dispute(DeviceMember member, Object value) {
     Set<Object> said = disputed.computeIfAbsent(member, each -> new LinkedHashSet<>());
     if (value != null) {

@@ -98,7 +98,7 @@ final class LabelledMark implements Recogniser {
       values.addAll(line.candidates(figure, AMPERES.get("ma"), member.path()));
     }
     if (values.size() != 1) {
-      return Found.ambiguous(end);
+      return Found.of(Found.AMBIGUOUS, null, end, Claim.doubt(member));
     }
     return Found.of(label.kind(), null, end, Claim.says(member, values.iterator().next()));
   }

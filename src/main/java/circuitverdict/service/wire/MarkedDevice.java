@@ -16,7 +16,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -46,6 +45,7 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
       merge.drop(DeviceMember.UPPER_MULTIPLE);
     }
     reading.disputed().forEach(merge::doubt);
+    keepResidual(reading, merge.device);
     for (Mark mark : reading.marks()) {
       if (mark.unread()) {
         merge.note(NoteCode.MARK_NOT_READ, mark.at());
@@ -69,10 +69,19 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
   }
 
   /** What a face tells as the contract's Device. */
-  static ObjectNode device(Map<DeviceMember, Object> told) {
+  static ObjectNode device(Reading reading) {
     Merge merge = new Merge(NEW.objectNode(), "");
-    told.forEach((member, value) -> merge.set(member, json(value)));
+    reading.device().forEach((member, value) -> merge.set(member, json(value)));
+    keepResidual(reading, merge.device);
     return merge.device;
+  }
+
+  /** A residual function of which nothing is known is not none: without one a circuit may fail. */
+  private static void keepResidual(Reading reading, ObjectNode device) {
+    boolean told = reading.disputed().containsKey(DeviceMember.RESIDUAL_CURRENT);
+    if (told && !device.has("residual")) {
+      device.putObject("residual");
+    }
   }
 
   private static JsonNode json(Object value) {
@@ -117,8 +126,9 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
         return;
       }
       ObjectNode before = device.deepCopy();
+      int contradictions = Contradictions.ofDevice(before, "").size();
       set(member, json(value));
-      if (Contradictions.ofDevice(device, "").isEmpty()) {
+      if (Contradictions.ofDevice(device, "").size() <= contradictions) {
         note(NoteCode.READ_FROM_MARKING, member);
       } else {
         device.removeAll();
@@ -149,11 +159,23 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
       note(NoteCode.MARK_AGAINST_MEMBER, member);
       boolean less = marked.doubleValue() < stated.doubleValue();
       switch (member.safe()) {
-        case LESS -> set(member, less ? marked : stated);
+        case LESS -> {
+          set(member, less ? marked : stated);
+          holdService();
+        }
         case MORE -> set(member, less ? stated : marked);
         case FALSE -> set(member, NEW.booleanNode(false));
         case TRUE -> set(member, NEW.booleanNode(true));
         case NEITHER -> ((ObjectNode) device.at(at(member).head())).remove(name(member));
+      }
+    }
+
+    /** Ics exceeds no breaking capacity, so neither one that was lowered. */
+    private void holdService() {
+      JsonNode breaking = device.path("breakingCapacityA");
+      JsonNode service = device.path("serviceBreakingCapacityA");
+      if (breaking.isNumber() && service.doubleValue() > breaking.doubleValue()) {
+        device.set("serviceBreakingCapacityA", breaking);
       }
     }
 

@@ -28,8 +28,10 @@ final class FacePrinter {
 
   private void all() {
     String standard = (String) left.remove(DeviceMember.STANDARD);
-    face.add(
-        standard.startsWith("BS") ? standard : one("%s", "BS EN %s").formatted(number(standard)));
+    String number = standard.substring(standard.indexOf(' ') + 1);
+    String body =
+        standard.startsWith("BS") ? "BS %s" : one("IEC %s", "BS EN %s", "IEC/EN %s", "%s");
+    face.add(body.formatted(number));
     ratings();
     capacities(standard);
     voltages();
@@ -39,12 +41,6 @@ final class FacePrinter {
     if (!left.isEmpty()) {
       throw new AssertionError("no mark for " + left);
     }
-  }
-
-  private String number(String standard) {
-    return random.nextBoolean()
-        ? standard.substring("IEC ".length())
-        : standard.replace("IEC ", "");
   }
 
   private void ratings() {
