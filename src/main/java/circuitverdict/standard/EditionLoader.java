@@ -95,6 +95,6 @@ public final class EditionLoader {
   }
 
   private static <T> T read(String path, Class<T> type) {
-    return YamlData.read(ROOT + path, type);
+    return YamlData.read(ROOT, path, type);
   }
 }

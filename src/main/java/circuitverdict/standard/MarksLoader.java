@@ -27,12 +27,12 @@ final class MarksLoader {
    * @throws IllegalStateException where the data are incomplete
    */
   static Marks load() {
-    Kinds kinds = YamlData.read(ROOT + "kinds.yaml", Kinds.class);
-    Marks.Vocabulary words = YamlData.read(ROOT + "vocabulary.yaml", Marks.Vocabulary.class);
-    Symbols symbols = YamlData.read(ROOT + "symbols.yaml", Symbols.class);
-    Needs needs = YamlData.read(ROOT + "needs.yaml", Needs.class);
-    Ranges ranges = YamlData.read(ROOT + "ranges.yaml", Ranges.class);
-    Set<String> sources = YamlData.read("/editions/sources.yaml", Sources.class).keySet();
+    Kinds kinds = YamlData.read(ROOT, "kinds.yaml", Kinds.class);
+    Marks.Vocabulary words = YamlData.read(ROOT, "vocabulary.yaml", Marks.Vocabulary.class);
+    Symbols symbols = YamlData.read(ROOT, "symbols.yaml", Symbols.class);
+    Needs needs = YamlData.read(ROOT, "needs.yaml", Needs.class);
+    Ranges ranges = YamlData.read(ROOT, "ranges.yaml", Ranges.class);
+    Set<String> sources = YamlData.read("/editions/", "sources.yaml", Sources.class).keySet();
     kinds.forEach((code, kind) -> check(code, kind, sources));
     words.labels().values().forEach(label -> require(kinds, label.kind()));
     words.words().values().forEach(word -> require(kinds, word.kind()));

@@ -21,8 +21,8 @@ final class YamlData {
 
   private YamlData() {}
 
-  static <T> T read(String path, Class<T> type) {
-    try (InputStream in = YamlData.class.getResourceAsStream(path)) {
+  static <T> T read(String root, String path, Class<T> type) {
+    try (InputStream in = YamlData.class.getResourceAsStream(root + path)) {
       if (in == null) {
         throw new IllegalStateException("no data file " + path);
       }

@@ -12,10 +12,10 @@ final class BareNumberMark implements Recogniser {
     }
     double capacity = line.standardCapacity(figure);
     if (!Double.isNaN(capacity)) {
-      return Found.of("breaking-capacity", null, from + 1, Claim.capacity(capacity));
+      return Found.bare("breaking-capacity", null, from + 1, Claim.capacity(capacity));
     }
     if (isClassDigit(figure)) {
-      return Found.of(
+      return Found.bare(
           ClassMark.KIND, figure.text(), from + 1, Claim.of(Claim.Sort.DIGIT, figure.values()[0]));
     }
     boolean digit = figure.text().length() == 1;

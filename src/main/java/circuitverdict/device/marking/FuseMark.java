@@ -22,6 +22,7 @@ final class FuseMark implements Recogniser {
     }
     int end = line.at(from + 2).is("a") ? from + 3 : from + 2;
     boolean unit = line.at(from + 2).word() && !line.at(from + 2).spaced() && end == from + 2;
+    unit |= Lexer.UNITS.contains(line.at(from + 2).text());
     boolean motor = line.at(from + 2).is("m") && line.at(from + 3).figure();
     return unit || motor ? null : rated(line, category, line.at(from + 1), end);
   }

@@ -15,7 +15,8 @@ final class Lexer {
   private static final double[] NO_NUMBER = {};
 
   /** Units by which a figure of three digits is one of its own, not the end of thousands. */
-  private static final Set<String> UNITS = Set.of("v", "vac", "vdc", "hz", "ma", "ka", "kv", "mm");
+  static final Set<String> UNITS =
+      Set.of("v", "vac", "vdc", "hz", "ma", "ka", "kv", "mm", "p", "pole", "poles");
 
   private final PlainText text;
   private final List<Lexeme> found = new ArrayList<>();

@@ -59,12 +59,31 @@ final class MarkParser {
       run.add(new Part(line.text(at, found.end()), found));
       at = found.end();
       if (line.boundary(at)) {
+        boolean beside = opaque != null && opaqueEnd == from;
         close();
         parts.addAll(run);
+        doubtBareNumbers(run.size(), beside, at);
         return at;
       }
     }
     return opaque(from);
+  }
+
+  /** "2 Nm", "series 3": a figure alone beside text that no rule knows can be anything. */
+  private void doubtBareNumbers(int count, boolean afterOpaque, int next) {
+    boolean beforeOpaque = line.at(next).word() && recognise(next) == null;
+    int first = parts.size() - count;
+    if (afterOpaque && parts.get(first).found().bare()) {
+      doubt(first);
+    }
+    if (beforeOpaque && parts.get(parts.size() - 1).found().bare()) {
+      doubt(parts.size() - 1);
+    }
+  }
+
+  private void doubt(int index) {
+    Part part = parts.get(index);
+    parts.set(index, new Part(part.text(), Found.ambiguous(part.found().end())));
   }
 
   /** "C16N" is no C16 with a neutral terminal. */

@@ -47,7 +47,8 @@ final class TypeMark implements Recogniser {
   private static double rating(Line line, int at) {
     Lexeme figure = line.at(at);
     double most = line.edition().constant(Constant.BREAKER_TESTS_GREATEST_RATED_CURRENT).number();
-    boolean one = figure.figure() && figure.values().length == 1;
+    boolean ofOther = Lexer.UNITS.contains(line.at(at + 1).text());
+    boolean one = figure.figure() && figure.values().length == 1 && !ofOther;
     boolean can = one && figure.values()[0] > 0 && figure.values()[0] <= most;
     return can && line.marks().canBe(DeviceMember.RATED_CURRENT.path(), figure.values()[0])
         ? figure.values()[0]

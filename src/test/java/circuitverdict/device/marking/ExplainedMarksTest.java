@@ -127,7 +127,7 @@ class ExplainedMarksTest {
 
   @Test
   void whatIsNoMarkIsToldAsNotRead() {
-    Reading reading = Faces.read("C16 Harbour Street Bakery 6000");
+    Reading reading = Faces.read("C16 Harbour Street Bakery, 6000");
     assertEquals(
         List.of("C16", "Harbour Street Bakery", "6000"),
         reading.marks().stream().map(Mark::text).toList());

@@ -268,6 +268,21 @@ class FaceRulesTest {
             "missing-input"));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"2 Nm", "3 phase", "series 3", "model 6000", "6000 cycles", "HSB-04 2", "No. 3"})
+  void aFigureBesideTextThatIsNotReadCanBeAnything(String mark) {
+    Reading reading = Faces.read(mark);
+    assertEquals(Map.of(), Faces.told(reading));
+    assertTrue(Faces.codes(reading.remarks()).contains("mark-ambiguous"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"B 16 kA", "gG 80 kA", "C 50 Hz", "gG 500 V", "D 30 mA", "C 2P"})
+  void aFigureWithAnotherUnitIsNoRating(String mark) {
+    assertFalse(Faces.read(mark).device().containsKey(DeviceMember.RATED_CURRENT));
+  }
+
   @Test
   void ambiguityIsToldWithItsPlace() {
     Reading reading = Faces.read("C16", "IΔn 30");

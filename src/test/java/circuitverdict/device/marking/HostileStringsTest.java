@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Whatever is sent as a mark is answered, and no figure is told that a device cannot have. */
 class HostileStringsTest {
   private static final long SEED = Long.getLong("seed", 61_009L);
-  private static final int LONG = 200_000;
+  private static final int LONG = 50_000;
   private static final String[] SCRAPS = {
     "C",
     "B",
