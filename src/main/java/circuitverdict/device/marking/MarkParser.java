@@ -108,6 +108,10 @@ final class MarkParser {
     while (!line.ends(end) && !line.at(end).spaced()) {
       end++;
     }
+    // What only parts it from the next belongs to neither.
+    while (end > from + 1 && line.separates(end - 1)) {
+      end--;
+    }
     boolean letters = false;
     boolean figures = false;
     for (int i = from; i < end; i++) {
