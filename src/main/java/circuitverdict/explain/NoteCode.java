@@ -241,6 +241,41 @@ public enum NoteCode {
           + " carries less than its rated current, which is then not judged."),
   READING_NOT_FAILURE(
       "A reading above 0.8 of the limit is not a failure: then Ze + 1.20·(R1 + R2) decides."),
+  READ_FROM_MARKING("Not stated: read from the marks on the face of the device."),
+  MARK_AGAINST_MEMBER(
+      "The marks say otherwise than this member: the one of the two that promises less counts, and"
+          + " neither where that depends on the check."),
+  MARK_WITHDRAWN(
+      "A mark of a withdrawn standard: the device is old, and what it says is judged by no standard in"
+          + " force."),
+  CONFORMITY_CLAIMED("Conformity is claimed by the mark; it is not verified."),
+  CLASS_WITHOUT_FIGURE(
+      "The class is claimed without a figure: the annex covers no such type, rating or capacity. The"
+          + " maker's let-through data tell what the device lets through."),
+  DUAL_STANDARD(
+      "Marked to two standards: taken by that for ordinary persons, with its capacity and its limits."),
+  FREQUENCY_MARKED("Marked for another frequency than that for which circuits are judged."),
+  MARK_AMBIGUOUS("This mark can mean more than one thing here: nothing is taken from it."),
+  MARK_NOT_READ("This text is no mark that the service knows: nothing is taken from it."),
+  // contradictions of marks
+  MARKS_DISAGREE("Two marks say different things of the same property: neither is taken."),
+  MARK_NOT_OF_STANDARD(
+      "This mark cannot be on a device to the standard that is marked: one of the two is wrong, and the"
+          + " mark is not taken."),
+  LETTER_WITHOUT_RATING(
+      "A type letter stands with its rated current: no rated current is marked with it."),
+  RATING_NOT_PREFERRED(
+      "The rated current is none that the standard prefers or that is usually sold: read it again. It"
+          + " is taken as marked."),
+  CLASS_NOT_KNOWN("There are the energy limiting classes 1 to 3: this one is not taken."),
+  VOLTAGE_NOT_OF_POLES(
+      "A device with so many poles does not have this rated voltage: neither of the two is taken."),
+  RESIDUAL_NOT_PREFERRED(
+      "The rated residual operating current is none of the standard's values: it is not taken."),
+  SERVICE_ABOVE_BREAKING(
+      "The service capacity marked exceeds the breaking capacity: neither of the two is taken."),
+  SETTINGS_CONTRADICT(
+      "The settings marked cannot all be true of one device: none of those concerned is taken."),
   // cautions
   DESIGNERS_AID(
       "A designer's aid: local rules, the makers' data and a competent, where required licensed,"

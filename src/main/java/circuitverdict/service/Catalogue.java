@@ -61,7 +61,8 @@ public class Catalogue {
   @Path("/codes")
   @NonBlocking
   public Response codes(@Context HttpHeaders headers) {
-    return Representation.cacheable(headers, CodesJson.bytes(contract.closedLists()));
+    return Representation.cacheable(
+        headers, CodesJson.bytes(contract.closedLists(), engine.editions().inForce().marks()));
   }
 
   private Edition find(String id) {

@@ -13,6 +13,7 @@ import circuitverdict.select.Solver;
 import circuitverdict.service.wire.AnswerJson;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Json;
+import circuitverdict.service.wire.MarkedDevices;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
@@ -32,7 +33,8 @@ public final class CircuitAnswer {
 
   /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
-    Circuit circuit = CircuitMapping.circuit(body);
+    MarkedDevices marked = MarkedDevices.of(body, unused, edition);
+    Circuit circuit = CircuitMapping.circuit(marked.body());
     Result result = CircuitCheck.run(checks, circuit, edition, full);
     List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();
     List<Limit> limits = full ? new Solver(circuit, edition, checks, result).limits() : List.of();
@@ -45,7 +47,7 @@ public final class CircuitAnswer {
           answer.limits(limits);
           answer.remedies(remedies);
           answer.notes(result.findings());
-          answer.foot(unused, version);
+          answer.foot(marked.notes(), version);
         });
   }
 }

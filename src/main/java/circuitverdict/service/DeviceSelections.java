@@ -9,6 +9,7 @@ import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Contradictions;
+import circuitverdict.service.wire.MarkedDevices;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -42,13 +43,14 @@ public class DeviceSelections {
     JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
     Edition edition = engine.edition(request);
-    Circuit circuit = CircuitMapping.circuit(request);
+    MarkedDevices marked = MarkedDevices.of(request, UnusedMembers.ofSelection(request), edition);
+    Circuit circuit = CircuitMapping.circuit(marked.body());
     boolean full = !preference.isMinimal();
     DeviceSelection.Selection selection =
         new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request)).select(full);
     byte[] bytes =
         new SelectionJson(edition, engine.version(), full)
-            .bytes(request, circuit, selection, UnusedMembers.ofSelection(request));
+            .bytes(request, circuit, selection, marked.notes());
     return Representation.answer(preference, bytes);
   }
 

@@ -12,11 +12,13 @@ public final class Edition {
   private final Map<String, Table> ordered;
   private final Citation[] clauses = new Citation[Clause.values().length];
   private final String digest;
+  private final Marks marks;
   private final Table[] read = new Table[TableName.values().length];
   private final Value[] constants = new Value[Constant.values().length];
 
-  Edition(EditionHead head, Map<String, Table> tables, String digest) {
+  Edition(EditionHead head, Map<String, Table> tables, String digest, Marks marks) {
     this.head = head;
+    this.marks = marks;
     this.tables = new HashMap<>(tables);
     this.ordered = new LinkedHashMap<>(tables);
     this.digest = digest;
@@ -49,6 +51,11 @@ public final class Edition {
   /** Digest of every value and clause of the edition, {@code sha-256:…}. */
   public String digest() {
     return digest;
+  }
+
+  /** The marks of devices: of the product standards, so the same for every edition. */
+  public Marks marks() {
+    return marks;
   }
 
   /** All tables, by id in alphabetical order. */

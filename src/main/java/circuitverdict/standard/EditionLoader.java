@@ -1,13 +1,5 @@
 package circuitverdict.standard;
 
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,12 +12,6 @@ import java.util.TreeMap;
  */
 public final class EditionLoader {
   private static final String ROOT = "/editions/";
-  private static final ObjectMapper YAML =
-      JsonMapper.builder(new YAMLFactory())
-          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
-          .build();
-
   private final Map<String, String> sources;
   private final Map<String, Map<String, Table>> loaded = new LinkedHashMap<>();
   private final Map<String, EditionHead> heads = new LinkedHashMap<>();
@@ -61,10 +47,12 @@ public final class EditionLoader {
       }
       loaded.put(files.edition(), own);
     }
+    Marks marks = MarksLoader.load();
     Map<String, Edition> editions = new LinkedHashMap<>();
     for (EditionHead head : heads.values()) {
       Map<String, Table> tables = withCarriedOver(head);
-      editions.put(head.edition(), new Edition(head, tables, EditionDigest.of(head, tables)));
+      editions.put(
+          head.edition(), new Edition(head, tables, EditionDigest.of(head, tables), marks));
     }
     return new Editions(editions, sources);
   }
@@ -107,13 +95,6 @@ public final class EditionLoader {
   }
 
   private static <T> T read(String path, Class<T> type) {
-    try (InputStream in = EditionLoader.class.getResourceAsStream(ROOT + path)) {
-      if (in == null) {
-        throw new IllegalStateException("no data file " + path);
-      }
-      return YAML.readValue(in, type);
-    } catch (IOException e) {
-      throw new UncheckedIOException("data file " + path, e);
-    }
+    return YamlData.read(ROOT, path, type);
   }
 }

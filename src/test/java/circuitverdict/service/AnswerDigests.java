@@ -14,6 +14,7 @@ import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.CodesJson;
 import circuitverdict.service.wire.EditionJson;
 import circuitverdict.service.wire.LoopLimitJson;
+import circuitverdict.service.wire.MarkingJson;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -65,7 +66,9 @@ final class AnswerDigests {
   private byte[] answer(Call call, boolean full) {
     byte[] body = call.body().getBytes(StandardCharsets.UTF_8);
     boolean limits = call.operation().equals("listLoopImpedanceLimits");
-    JsonNode request = reader.read(body, limits ? "LoopImpedanceQuery" : "Circuit");
+    boolean marks = call.operation().equals("readMarkings");
+    String schema = limits ? "LoopImpedanceQuery" : marks ? "MarkingQuery" : "Circuit";
+    JsonNode request = reader.read(body, schema);
     Edition edition = edition(request);
     return switch (call.operation()) {
       case "checkCircuit" -> checked(request, edition, CircuitCheck.all(), full);
@@ -79,6 +82,7 @@ final class AnswerDigests {
               List.of(new LetThroughEnergy(), new ProtectiveConductorCheck()),
               full);
       case "selectDevices" -> selected(request, edition, full);
+      case "readMarkings" -> new MarkingJson(edition, VERSION, full).bytes(request);
       case "listLoopImpedanceLimits" ->
           new LoopLimitJson(edition, VERSION, full).bytes(request.path("items"), null);
       default -> throw new AssertionError(call);
@@ -101,7 +105,9 @@ final class AnswerDigests {
 
   private void catalogues() {
     add("editions", EditionJson.list(editions));
-    add("codes", CodesJson.bytes(Contract.fromClassPath().closedLists()));
+    add(
+        "codes",
+        CodesJson.bytes(Contract.fromClassPath().closedLists(), editions.inForce().marks()));
     for (Edition edition : editions.all()) {
       add(edition.id(), EditionJson.detail(edition));
       for (Table table : edition.tables()) {

@@ -27,7 +27,8 @@ class CodesTest {
           "mends", "checks",
           "verdict", "verdicts",
           "reason", "reasons",
-          "code", "notes");
+          "code", "notes",
+          "kind", "marks");
 
   @Test
   void everyCodeOfEveryAnswerIsInTheCatalogue() {
@@ -47,7 +48,8 @@ class CodesTest {
           .add(type.substring(type.lastIndexOf(':') + 1));
     }
     assertEquals(
-        Set.of("checks", "verdicts", "reasons", "notes", "errors", "problems"), used.keySet());
+        Set.of("checks", "verdicts", "reasons", "notes", "errors", "problems", "marks"),
+        used.keySet());
     used.forEach(
         (kind, codes) -> {
           Set<String> unknown = new TreeSet<>(codes);
@@ -59,7 +61,9 @@ class CodesTest {
   @Test
   void everyCodeStandsOncePerKindAndHasAMeaning() {
     JsonNode catalogue = catalogue();
-    for (String kind : List.of("checks", "verdicts", "reasons", "notes", "errors", "problems")) {
+    for (String kind :
+        List.of(
+            "checks", "verdicts", "reasons", "notes", "errors", "problems", "marks", "symbols")) {
       Set<String> seen = new HashSet<>();
       for (JsonNode code : catalogue.path(kind)) {
         assertTrue(seen.add(code.path("code").textValue()), () -> kind + ": " + code);

@@ -45,7 +45,7 @@ class ExamplesTest {
             .collect(Collectors.toSet());
     assertEquals(
         operations, Calls.ofContract().stream().map(Call::operation).collect(Collectors.toSet()));
-    assertEquals(11, Calls.ofFiles().size(), "files in src/test/resources/requests");
+    assertEquals(12, Calls.ofFiles().size(), "files in src/test/resources/requests");
   }
 
   @Test

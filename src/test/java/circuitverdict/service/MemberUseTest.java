@@ -138,6 +138,9 @@ class MemberUseTest {
           "{" + PARTS + COUNTED + "}]}}",
           "{" + PARTS + COUNTED + "}]}, 'device': {'ratedCurrentA': 50}}",
           "{'device': {'standard': 'BS 88-2', 'utilizationCategory': 'gG'}}",
+          "{'device': {'energyClass': null, 'markings': ['B32', '3']},"
+              + " 'upstreamDevice': {'ratedCurrentA': null, 'markings': ['80A']}}",
+          "{'residualDevice': {'markings': ['IEC 61008-1', '30mA']}, " + TT + "}",
           "{'device': {'standard': 'IEC 61008-1', 'residualMakingBreakingA': 500, 'residual':"
               + " {'operatingCurrentA': 0.03}}, "
               + TT
@@ -349,6 +352,9 @@ class MemberUseTest {
     if (schema.path("type").asText().equals("array")) {
       ArrayNode some = NEW.arrayNode();
       values.add(some.deepCopy());
+      if (!schema.at("/items").has("x-extensible-enum") && !old.isMissingNode()) {
+        values.add(old);
+      }
       for (JsonNode word : schema.at("/items/x-extensible-enum")) {
         values.add(NEW.arrayNode().add(word));
         values.add(some.add(word).deepCopy());

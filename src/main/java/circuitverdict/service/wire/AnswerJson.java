@@ -122,6 +122,11 @@ public final class AnswerJson {
     cautions.add(Note.of(NoteCode.WORK_DEAD));
     cautions.add(Note.of(NoteCode.CHECKS_NOT_MADE));
     cautions.addAll(unused);
+    close(cautions, version);
+  }
+
+  /** The same with other cautions. */
+  void close(List<Note> cautions, String version) throws IOException {
     Json.notes(json, "cautions", cautions, full);
     json.writeObjectFieldStart("edition");
     json.writeStringField("id", edition.id());

@@ -6,6 +6,7 @@ import circuitverdict.check.Verdict;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.service.edge.FaultCode;
 import circuitverdict.service.edge.ProblemCatalogue;
+import circuitverdict.standard.Marks;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
@@ -17,7 +18,7 @@ public final class CodesJson {
   private CodesJson() {}
 
   /** The bytes of the catalogue; {@code lists} holds the contract's closed lists by member. */
-  public static byte[] bytes(Map<String, List<String>> lists) {
+  public static byte[] bytes(Map<String, List<String>> lists, Marks marks) {
     return Json.object(
         json -> {
           json.writeArrayFieldStart("checks");
@@ -41,6 +42,16 @@ public final class CodesJson {
           }
           json.writeEndArray();
           errors(json);
+          json.writeArrayFieldStart("marks");
+          for (Map.Entry<String, Marks.Kind> kind : marks.kinds().entrySet()) {
+            code(json, kind.getKey(), kind.getValue().meaning());
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("symbols");
+          for (Map.Entry<String, Marks.Word> symbol : marks.symbols().entrySet()) {
+            code(json, symbol.getKey(), symbol.getValue().meaning());
+          }
+          json.writeEndArray();
           values(json, lists);
         });
   }

@@ -37,11 +37,14 @@ public final class LoopLimitJson {
    */
   public byte[] bytes(JsonNode items, Double voltageV) {
     List<LoopQuestion> answers = new ArrayList<>();
+    List<MarkedDevice> marked = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       JsonNode item = items.get(i);
+      String place = "/items/" + i + "/device";
+      marked.add(MarkedDevice.of(item.path("device"), place, edition));
       answers.add(
           LoopQuestion.ask(
-              DeviceMapping.device(item.path("device"), "/items/" + i + "/device"),
+              DeviceMapping.device(marked.get(i).device(), place),
               item.path("disconnectionTimeS").doubleValue(),
               voltageV,
               edition,
@@ -61,14 +64,15 @@ public final class LoopLimitJson {
                   : "No limit is known for " + open + " of the devices asked.");
           json.writeArrayFieldStart("items");
           for (int i = 0; i < answers.size(); i++) {
-            item(json, items.get(i), "/items/" + i + "/device", answers.get(i));
+            item(json, items.get(i), "/items/" + i + "/device", marked.get(i), answers.get(i));
           }
           json.writeEndArray();
           answer.foot(List.of(), version);
         });
   }
 
-  private void item(JsonGenerator json, JsonNode asked, String place, LoopQuestion answer)
+  private void item(
+      JsonGenerator json, JsonNode asked, String place, MarkedDevice marked, LoopQuestion answer)
       throws IOException {
     json.writeStartObject();
     json.writeFieldName("device");
@@ -91,6 +95,7 @@ public final class LoopLimitJson {
     }
     Json.notes(json, "missing", answer.dossier().missing(), full);
     List<Note> remarks = new ArrayList<>(answer.dossier().remarks());
+    remarks.addAll(marked.notes());
     remarks.addAll(UnusedMembers.ofItem(asked.path("device"), place));
     Json.notes(json, "remarks", remarks, full);
     json.writeEndObject();

@@ -1,0 +1,40 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.explain.Note;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A request whose devices are supplemented by the marks on their faces.
+ *
+ * @param body the request as it is judged
+ * @param notes what is to be told of it: members not used, then what the marks say
+ */
+public record MarkedDevices(JsonNode body, List<Note> notes) {
+  private static final List<String> DEVICES = List.of("device", "residualDevice", "upstreamDevice");
+
+  /** A valid request; {@code unused} names what the operation does not read of it. */
+  public static MarkedDevices of(JsonNode body, List<Note> unused, Edition edition) {
+    ObjectNode judged = null;
+    List<Note> notes = unused;
+    for (String name : DEVICES) {
+      boolean marked = !body.path(name).path("markings").isEmpty();
+      if (marked && unused.stream().noneMatch(note -> isAbout(note, "/" + name))) {
+        MarkedDevice device = MarkedDevice.of(body.path(name), "/" + name, edition);
+        judged =
+            judged == null ? ((ObjectNode) body).objectNode().setAll((ObjectNode) body) : judged;
+        judged.set(name, device.device());
+        notes = new ArrayList<>(notes);
+        notes.addAll(device.notes());
+      }
+    }
+    return new MarkedDevices(judged == null ? body : judged, notes);
+  }
+
+  private static boolean isAbout(Note note, String pointer) {
+    return note.pointer() != null && note.pointer().text().equals(pointer);
+  }
+}
