@@ -29,6 +29,8 @@ final class Judgement {
   private final List<Comparison> comparisons = new ArrayList<>(4);
   private List<Comparison> beside = List.of();
   private List<Comparison> classes = List.of();
+  private boolean fails;
+  private boolean classFails;
   private List<Note> broken = List.of();
   private List<Figure> told = List.of();
   private Comparison lead;
@@ -75,7 +77,7 @@ final class Judgement {
   Verdict add(Comparison comparison) {
     boolean shown = comparison.actual().known() && comparison.limit().known();
     if (shown) {
-      comparisons.add(comparison);
+      keep(comparison);
     }
     if (comparison.verdict() == Verdict.NOT_DETERMINED) {
       undetermined = true;
@@ -103,6 +105,7 @@ final class Judgement {
       undetermined = true;
     } else {
       classes = Few.with(classes, comparison);
+      classFails |= comparison.verdict() == Verdict.DOES_NOT_COMPLY;
     }
     return comparison.verdict();
   }
@@ -137,7 +140,7 @@ final class Judgement {
   /** Keeps a comparison for the record without counting it: a clause deems the duty met. */
   void show(Comparison comparison) {
     if (comparison.verdict() == Verdict.COMPLIES) {
-      comparisons.add(comparison);
+      keep(comparison);
     }
   }
 
@@ -177,7 +180,7 @@ final class Judgement {
   void atBest(String about, Figure actual, Comparator comparator, Figure limit) {
     Comparison best = Comparison.of(about, actual, comparator, limit, null);
     if (best.verdict() == Verdict.DOES_NOT_COMPLY) {
-      comparisons.add(best);
+      keep(best);
     }
   }
 
@@ -191,15 +194,14 @@ final class Judgement {
     if (d.blocked()) {
       return finding(Verdict.NOT_DETERMINED, Reason.MISSING_INPUT);
     }
-    boolean byFacts = !broken.isEmpty() || anyFails(classes);
-    boolean fails = byFacts || anyFails(comparisons);
+    boolean byFacts = classFails || !broken.isEmpty();
     if (fails && !byFacts && !certain && !d.typical().isEmpty()) {
       for (Pointer at : d.typical()) {
         d.missing(NoteCode.STAND_IN_FAILS, at);
       }
       return finding(Verdict.NOT_DETERMINED, Reason.STAND_IN_FAILS);
     }
-    if (fails) {
+    if (fails || byFacts) {
       return finding(Verdict.DOES_NOT_COMPLY, Reason.LIMIT_EXCEEDED);
     }
     boolean nothing = comparisons.isEmpty() && classes.isEmpty();
@@ -213,13 +215,9 @@ final class Judgement {
     return finding(Verdict.COMPLIES, null);
   }
 
-  private static boolean anyFails(List<Comparison> comparisons) {
-    for (int i = 0; i < comparisons.size(); i++) {
-      if (comparisons.get(i).verdict() == Verdict.DOES_NOT_COMPLY) {
-        return true;
-      }
-    }
-    return false;
+  private void keep(Comparison comparison) {
+    comparisons.add(comparison);
+    fails |= comparison.verdict() == Verdict.DOES_NOT_COMPLY;
   }
 
   /**

@@ -1,6 +1,6 @@
 package circuitverdict.standard;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -15,34 +15,61 @@ final class KeyIndex {
   private final Row.Key[] keys;
   private final double[] exact;
   private final int[] numbers;
-  private final String[] words;
-  private final Map<String, Integer> numberOf = new HashMap<>();
+  private final int words;
+  private final String[] slots;
+  private final int[] numberIn;
 
   KeyIndex(List<Row> rows, int position) {
     keys = rows.stream().map(row -> row.keys().get(position)).toArray(Row.Key[]::new);
     exact = Stream.of(keys).mapToDouble(Row.Key::exact).toArray();
     numbers = new int[keys.length];
+    Map<String, Integer> numberOf = new LinkedHashMap<>();
     for (int row = 0; row < keys.length; row++) {
       String word = keys[row].text();
       numbers[row] = word == null ? NONE : numberOf.computeIfAbsent(word, each -> numberOf.size());
     }
-    words = new String[numberOf.size()];
-    numberOf.forEach((word, number) -> words[number] = word);
+    words = numberOf.size();
+    slots = new String[Integer.highestOneBit(2 * words + 1) * 2];
+    numberIn = new int[slots.length];
+    numberOf.forEach(this::keep);
+  }
+
+  private void keep(String word, int number) {
+    int slot = slot(word);
+    while (slots[slot] != null) {
+      slot = next(slot);
+    }
+    slots[slot] = word;
+    numberIn[slot] = number;
+  }
+
+  private int slot(String word) {
+    int hash = word.hashCode();
+    return (hash ^ hash >>> 15) & slots.length - 1;
+  }
+
+  private int next(int slot) {
+    return slot + 1 & slots.length - 1;
   }
 
   /** How many words there are; they are numbered from zero. */
   int words() {
-    return words.length;
+    return words;
   }
 
   /** Number of a word; negative where no row has it. */
   int number(String word) {
-    for (int number = 0; number < words.length; number++) {
-      if (words[number] == word) {
-        return number;
-      }
+    if (word == null) {
+      return NONE;
     }
-    return numberOf.getOrDefault(word, NONE);
+    int slot = slot(word);
+    while (slots[slot] != null) {
+      if (slots[slot] == word || slots[slot].equals(word)) {
+        return numberIn[slot];
+      }
+      slot = next(slot);
+    }
+    return NONE;
   }
 
   /** Whether the key of a row is the word with this number. */
