@@ -4,22 +4,10 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Load;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /** Whether a circuit supplies a charging point for vehicles (722.1): by its load and its place. */
 final class ChargingPoint {
-  private static final Set<Load.Kind> UNABLE =
-      EnumSet.of(
-          Load.Kind.RESISTIVE,
-          Load.Kind.MOTOR,
-          Load.Kind.LED,
-          Load.Kind.DISCHARGE,
-          Load.Kind.FILAMENT,
-          Load.Kind.WELDING,
-          Load.Kind.X_RAY);
-
   private ChargingPoint() {}
 
   /** Names what would tell whether it does, where that is not known. */
@@ -71,7 +59,7 @@ final class ChargingPoint {
     }
     Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
     if (load.parts().isEmpty()) {
-      boolean unable = load.kind() != null && UNABLE.contains(load.kind());
+      boolean unable = load.kind() != null && load.kind().onlyDraws();
       return !unable || connection == Load.Connection.SOCKET_OUTLET
           ? Boolean.TRUE
           : connection == null ? null : Boolean.FALSE;

@@ -8,8 +8,6 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.standard.Clause;
-import java.util.EnumSet;
-import java.util.Set;
 
 /**
  * Direction of power (530.3.201): where it may flow both ways the devices must not be ones that are
@@ -19,17 +17,6 @@ import java.util.Set;
  * (551.7.2, from memory). Fuses have no direction.
  */
 final class PowerDirection {
-  private static final Set<Load.Kind> TAKING =
-      EnumSet.of(
-          Load.Kind.RESISTIVE,
-          Load.Kind.MOTOR,
-          Load.Kind.LED,
-          Load.Kind.DISCHARGE,
-          Load.Kind.FILAMENT,
-          Load.Kind.WELDING,
-          Load.Kind.X_RAY,
-          Load.Kind.SOCKET_OUTLETS);
-
   private PowerDirection() {}
 
   static void hold(Circuit circuit, Judgement judgement, Dossier d) {
@@ -68,7 +55,8 @@ final class PowerDirection {
 
   private static boolean onlyTakes(Load load) {
     if (load.parts().isEmpty()) {
-      return load.kind() != null && TAKING.contains(load.kind());
+      Load.Kind kind = load.kind();
+      return kind == Load.Kind.SOCKET_OUTLETS || kind != null && kind.onlyDraws();
     }
     for (Load part : load.parts()) {
       if (!onlyTakes(part)) {

@@ -55,7 +55,17 @@ public record Load(
     VEHICLE_CHARGING,
     SOCKET_OUTLETS,
     ELECTRONIC,
-    MIXED
+    MIXED;
+
+    /**
+     * Whether such a load draws power and does nothing else: it charges no vehicle, feeds nothing.
+     */
+    public boolean onlyDraws() {
+      return switch (this) {
+        case RESISTIVE, MOTOR, LED, DISCHARGE, FILAMENT, WELDING, X_RAY -> true;
+        case TRANSFORMER, VEHICLE_CHARGING, SOCKET_OUTLETS, ELECTRONIC, MIXED -> false;
+      };
+    }
   }
 
   /** What it is used for. */
