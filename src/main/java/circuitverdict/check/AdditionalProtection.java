@@ -61,12 +61,15 @@ public final class AdditionalProtection implements Check {
       broken |= Boolean.FALSE.equals(suits);
       open |= suits == null;
     }
-    ProtectiveDevice serving = serving(functions, d.edition());
-    Figure operating = operating(serving, !Boolean.FALSE.equals(owed), d);
     if (!Boolean.FALSE.equals(owed)) {
-      open |= !sensitive(serving, operating, duties, owed, judgement, d);
+      ProtectiveDevice serving = serving(functions, d.edition());
+      Boolean certain = undescribed ? openUnless(owed) : owed;
+      open |= !sensitive(serving, duties, certain, judgement, d);
+      open |= ChargingDuty.several(circuit, d);
     }
-    open |= !StandingResidual.judge(circuit, serving, operating, judgement, d);
+    for (ProtectiveDevice each : functions) {
+      open |= !StandingResidual.judge(circuit, each, operating(each, d), judgement, d);
+    }
     return conclude(broken, open, judgement, d);
   }
 
@@ -170,42 +173,53 @@ public final class AdditionalProtection implements Check {
   }
 
   /**
-   * The function that meets the demand, one without delay before others; else the first: each of
-   * several sees the fault.
+   * The function that meets the demand, else one that may, by what is not stated of it, else the
+   * first: each of several sees the fault.
    */
   private static ProtectiveDevice serving(List<ProtectiveDevice> functions, Edition edition) {
     double greatest =
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
-    ProtectiveDevice serving = null;
+    ProtectiveDevice serving = functions.get(0);
+    int best = 0;
     for (ProtectiveDevice each : functions) {
-      Residual residual = each.data().residual();
-      Double operating = residual.operatingCurrentA();
-      boolean sensitive = operating != null && Comparator.atMost(operating, greatest);
-      boolean undelayed = residual.delay() == Residual.Delay.GENERAL;
-      if (sensitive && (serving == null || undelayed)) {
+      int serves = serves(each.data().residual(), greatest);
+      if (serves > best) {
+        best = serves;
         serving = each;
       }
     }
-    return serving == null ? functions.get(0) : serving;
+    return serving;
   }
 
-  private static Figure operating(ProtectiveDevice serving, boolean needed, Dossier d) {
-    Pointer at = new Pointer(serving.data().place() + "/residual", "operatingCurrentA");
-    Double stated = serving.data().residual().operatingCurrentA();
-    return needed
-        ? d.need("IΔn", stated, Unit.AMPERE, at)
-        : d.given("IΔn", stated, Unit.AMPERE, at);
+  /** 2 where it meets the demand, 1 where it may, 0 where it does not. */
+  private static int serves(Residual residual, double greatest) {
+    Double operating = residual.operatingCurrentA();
+    boolean undelayed = residual.delay() == Residual.Delay.GENERAL;
+    boolean mayBe = undelayed || residual.delay() == null;
+    if (operating == null) {
+      return mayBe ? 1 : 0;
+    }
+    boolean sensitive = Comparator.atMost(operating, greatest);
+    return sensitive && undelayed ? 2 : sensitive && mayBe ? 1 : 0;
+  }
+
+  private static Figure operating(ProtectiveDevice device, Dossier d) {
+    Pointer at = new Pointer(device.data().place() + "/residual", "operatingCurrentA");
+    return d.given("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
   }
 
   /** IΔn no more than 30 mA, and no delay (415.1.1). Whether it is settled. */
   private static boolean sensitive(
       ProtectiveDevice serving,
-      Figure operating,
       List<AdditionalDuty> duties,
       Boolean owed,
       Judgement judgement,
       Dossier d) {
     String place = serving.data().place();
+    Figure operating = operating(serving, d);
+    if (!operating.known()) {
+      d.missing(new Pointer(place + "/residual", "operatingCurrentA"));
+    }
     Figure limit = d.constant("IΔn,max", Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT);
     boolean meets = Comparator.AT_MOST.holds(operating.value(), limit.value());
     if (owed == null && !meets) {

@@ -65,7 +65,9 @@ final class ArcFaultDuty {
   }
 
   private static boolean detects(ProtectiveDevice device) {
-    return device != null && Boolean.TRUE.equals(device.data().arcFaultDetection());
+    return device != null
+        && (Boolean.TRUE.equals(device.data().arcFaultDetection())
+            || "IEC 62606".equals(device.data().standard()));
   }
 
   private static Boolean residence(Circuit circuit, Dossier d) {

@@ -7,9 +7,11 @@ import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 import java.util.List;
 
 /**
@@ -26,13 +28,17 @@ final class ChargingPoles {
       return;
     }
     judgement.by(Clause.CHARGING_POLES);
-    List<ProtectiveDevice> residual = ResidualTime.all(circuit);
+    double greatest =
+        d.edition().constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
+    List<ProtectiveDevice> residual =
+        ResidualTime.all(circuit).stream().filter(each -> protects(each, greatest)).toList();
     int most = 0;
     boolean open = residual.isEmpty();
     for (ProtectiveDevice device : residual) {
       Integer poles = device.data().poles();
-      open |= poles == null;
-      most = poles == null ? most : Math.max(most, poles);
+      boolean unknown = poles == null || device.data().residual().operatingCurrentA() == null;
+      open |= unknown;
+      most = unknown ? most : Math.max(most, poles);
     }
     if (most >= live.count()) {
       return;
@@ -48,6 +54,12 @@ final class ChargingPoles {
     }
   }
 
+  /** One that is known not to be of 30 mA does not protect the point. */
+  private static boolean protects(ProtectiveDevice device, double greatest) {
+    Double operating = device.data().residual().operatingCurrentA();
+    return operating == null || Comparator.atMost(operating, greatest);
+  }
+
   private static void note(List<ProtectiveDevice> residual, Dossier d) {
     if (residual.isEmpty()) {
       d.missing(At.RESIDUAL_DEVICE);
@@ -55,6 +67,9 @@ final class ChargingPoles {
     for (ProtectiveDevice device : residual) {
       if (device.data().poles() == null) {
         d.missing(Suitability.at(device, "poles"));
+      }
+      if (device.data().residual().operatingCurrentA() == null) {
+        d.missing(new Pointer(device.data().place() + "/residual", "operatingCurrentA"));
       }
     }
   }

@@ -41,10 +41,21 @@ final class ConcealedCableDuty {
               Clause.CONCEALED_CABLES, new Pointer(cable.installation().place(), "concealment"));
     }
     return switch (concealment) {
-      case WITHIN_50_MM -> AdditionalDuty.of(Clause.CONCEALED_CABLES, !covered(cable));
-      case METALLIC_PARTITION -> AdditionalDuty.of(Clause.METALLIC_PARTITIONS, !covered(cable));
+      case WITHIN_50_MM -> hidden(cable, Clause.CONCEALED_CABLES);
+      case METALLIC_PARTITION -> hidden(cable, Clause.METALLIC_PARTITIONS);
       case NONE, DEEPER, PROTECTED -> AdditionalDuty.of(Clause.CONCEALED_CABLES, false);
     };
+  }
+
+  private static AdditionalDuty hidden(Cable cable, Clause clause) {
+    if (cable.construction() == null) {
+      return AdditionalDuty.open(clause, new Pointer(cable.place(), "construction"));
+    }
+    // Singles run in something, and what that is made of follows from what protects.
+    boolean enclosed = cable.construction() == Cable.Construction.SINGLES;
+    return enclosed && cable.protectiveMeans() == null
+        ? AdditionalDuty.open(clause, new Pointer(cable.place(), "protectiveMeans"))
+        : AdditionalDuty.of(clause, !covered(cable));
   }
 
   /** Within an earthed metallic covering: armour, metal sheath, conduit or trunking. */
@@ -52,6 +63,7 @@ final class ConcealedCableDuty {
     ProtectiveMeans means = cable.protectiveMeans();
     return cable.construction() == Cable.Construction.ARMOURED_MULTICORE
         || cable.construction() == Cable.Construction.MINERAL
+        || means == ProtectiveMeans.SHEATH
         || means == ProtectiveMeans.STEEL_CONDUIT
         || means == ProtectiveMeans.STEEL_TRUNKING;
   }

@@ -63,6 +63,10 @@ public final class LiveIsolation {
     if (device == null || !Boolean.TRUE.equals(isolating(device, d))) {
       return false;
     }
+    if (device instanceof ProtectiveDevice.Fuse && needed > live.lines()) {
+      // No fuse stands in a neutral (132.14.2).
+      return false;
+    }
     Integer poles = device.data().poles();
     // A device in the way of a single line opens it, whatever its poles are.
     return poles == null ? needed == 1 && live.lines() == 1 : poles >= needed;

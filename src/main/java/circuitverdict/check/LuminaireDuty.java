@@ -42,8 +42,8 @@ final class LuminaireDuty {
         load.has(Load.Kind.LED) || load.has(Load.Kind.DISCHARGE) || load.has(Load.Kind.FILAMENT);
     boolean other = load.use() == Load.Use.OTHER;
     if (lamp) {
-      // Lamps that are said to be no lighting may be either.
-      return other ? null : Boolean.TRUE;
+      // Lamps that are not said to be lighting may be none.
+      return null;
     }
     return other || onlyOther(load) ? Boolean.FALSE : null;
   }

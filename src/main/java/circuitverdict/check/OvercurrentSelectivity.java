@@ -107,7 +107,7 @@ final class OvercurrentSelectivity {
   private void byPractice(
       SelectivityLimit limit, Promises opening, Promises holding, Figure proved, Figure current) {
     boolean carried = inOrder(of(opening.operated(), holding.carried()));
-    Figure threshold = holding.thresholdFor(opening.atOnce().timeS());
+    Figure threshold = holding.thresholdFor(opening.atOnce());
     boolean held = inOrder(of(opening.atOnce().current(), threshold));
     Figure best = carried && held ? Figure.greater(limit.byGuidance(), proved) : proved;
     if (Comparator.AT_MOST.holds(current.value(), best.value())) {

@@ -8,6 +8,7 @@ import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.standard.Clause;
+import java.util.List;
 
 /**
  * Direction of power (530.3.201): where it may flow both ways the devices must not be ones that are
@@ -20,7 +21,9 @@ final class PowerDirection {
   private PowerDirection() {}
 
   static void hold(Circuit circuit, Judgement judgement, Dossier d) {
-    if (Boolean.FALSE.equals(circuit.supply().localGeneration()) || onlyTakes(circuit.load())) {
+    boolean charging = !Boolean.FALSE.equals(ChargingPoint.supplied(circuit));
+    boolean takes = onlyTakes(circuit.load()) && !(charging && chargesHere(circuit));
+    if (Boolean.FALSE.equals(circuit.supply().localGeneration()) || takes) {
       return;
     }
     judgement.by(Clause.POWER_DIRECTION);
@@ -51,6 +54,11 @@ final class PowerDirection {
     } else if (!load.kindsKnown()) {
       d.missing(At.LOAD_KIND);
     }
+  }
+
+  private static boolean chargesHere(Circuit circuit) {
+    List<String> locations = circuit.premises().locations();
+    return locations == null || locations.contains("vehicle-charging");
   }
 
   private static boolean onlyTakes(Load load) {

@@ -107,16 +107,17 @@ public final class ResidualTypeRule {
 
   /** The waveform that asks most, of the load and all its parts; null where one is not known. */
   private static Waveform waveform(Load load) {
-    if (load.residualWaveform() != null || load.parts().isEmpty()) {
+    if (load.parts().isEmpty()) {
       return ofOne(load);
     }
-    Waveform most = Waveform.SINUSOIDAL;
+    boolean whole = load.residualWaveform() != null;
+    Waveform most = whole ? load.residualWaveform() : Waveform.SINUSOIDAL;
     for (Load part : load.parts()) {
       Waveform each = waveform(part);
-      if (each == null) {
+      if (each == null && !whole) {
         return null;
       }
-      most = each.compareTo(most) > 0 ? each : most;
+      most = each != null && each.compareTo(most) > 0 ? each : most;
     }
     return most;
   }

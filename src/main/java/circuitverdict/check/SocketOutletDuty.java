@@ -59,7 +59,13 @@ final class SocketOutletDuty {
     if (load.parts().isEmpty()) {
       return ofOne(load, greatest);
     }
-    Boolean any = Boolean.FALSE;
+    boolean byOutlet =
+        load.connection() == Load.Connection.SOCKET_OUTLET
+            || load.kind() == Load.Kind.SOCKET_OUTLETS;
+    Boolean any = byOutlet ? ofOne(load, greatest) : Boolean.FALSE;
+    if (Boolean.TRUE.equals(any)) {
+      return true;
+    }
     for (Load part : load.parts()) {
       Boolean each = small(part, greatest);
       if (Boolean.TRUE.equals(each)) {

@@ -25,6 +25,7 @@ final class SuitablePoles {
     if (live.lines() == 1) {
       return;
     }
+    residual(circuit, live, judgement, d);
     ProtectiveDevice device = circuit.device();
     Figure needed = new Figure("pL", live.lines(), Unit.ONE, At.LIVE);
     Integer poles = device.data().poles();
@@ -41,6 +42,21 @@ final class SuitablePoles {
       d.missing(Suitability.at(device, "protectedPoles"));
       judgement.undetermined();
     }
+  }
+
+  /** A residual device sees and opens the lines that pass through it (531.3.1): all of them. */
+  private static void residual(
+      Circuit circuit, LiveConductors live, Judgement judgement, Dossier d) {
+    ProtectiveDevice before = circuit.residualDevice();
+    if (before == null) {
+      return;
+    }
+    Integer poles = before.data().poles();
+    judgement.classed(
+        before.data().place(),
+        d.need("p", asDouble(poles), Unit.ONE, Suitability.at(before, "poles")),
+        Comparator.AT_LEAST,
+        new Figure("pL", live.lines(), Unit.ONE, At.LIVE));
   }
 
   private static boolean byStandard(ProtectiveDevice device, int lines) {

@@ -1,6 +1,8 @@
 package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.device.NotJudged;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.NoteCode;
@@ -16,6 +18,13 @@ final class SuitableUsers {
 
   static void hold(Circuit circuit, Judgement judgement, Dossier d) {
     judgement.by(Clause.DEVICE_USERS);
+    ProtectiveDevice before = circuit.residualDevice();
+    boolean ordinary = "ordinary-persons".equals(circuit.premises().operatedBy());
+    if (before != null && ordinary && !Suitability.says(before, "ordinary", d)) {
+      // Whether they can reach it is not stated (531.3.4.1, from memory).
+      NotJudged.note(before, d);
+      judgement.undetermined();
+    }
     if (Suitability.says(circuit.device(), "ordinary", d)) {
       return;
     }

@@ -71,11 +71,16 @@ public record Promises(
   }
 
   /** Current up to which it does not open while another opens at once, A. */
-  public Figure thresholdFor(double timeS) {
+  public Figure thresholdFor(Promise atOnce) {
+    double timeS = atOnce.timeS();
     if (!threshold.known()) {
       return heldFor(timeS);
     }
-    boolean waits = delayed == null || Comparator.atMost(timeS, delayed.timeS());
+    // Below the current at which the other opens at once it may take longer than the delay.
+    boolean waits =
+        delayed == null
+            || Comparator.atMost(timeS, delayed.timeS())
+                && Comparator.atMost(atOnce.current().value(), delayed.current().value());
     return waits ? threshold : Figure.lesser(threshold, delayed.current());
   }
 }

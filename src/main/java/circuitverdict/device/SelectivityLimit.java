@@ -86,7 +86,7 @@ public final class SelectivityLimit {
    * it for fuses the class rows of lower capacities and the test points of selectivity.
    */
   public Figure byGuidance() {
-    Figure end = holding.thresholdFor(opening.atOnce().timeS());
+    Figure end = holding.thresholdFor(opening.atOnce());
     if (!end.known() || !capacity.known() || !opening.atOnce().current().known()) {
       return UNKNOWN;
     }

@@ -55,6 +55,9 @@ public enum NoteCode {
   OTHER_MEASURE(
       "Another measure of the section for this location may serve instead, which no request states:"
           + " a residual current device of 30 mA settles it."),
+  EACH_ITS_OWN(
+      "Each charging point owes a residual current device of its own (722.531.3): describe each as a"
+          + " circuit, or say how each is protected."),
   DIRECT_CURRENT_DETECTION(
       "A charging point asks for type B, or for detection of 6 mA of direct current beside type A or"
           + " F, which no request states."),

@@ -73,7 +73,9 @@ final class Exceptions {
    * 543.7 is owed where a standing current is stated (section 5), and falls with the whole load.
    */
   private static boolean standingCurrent(String pointer, ObjectNode body) {
-    return pointer.equals("/load") && body.at("/load/protectiveConductorCurrentA").isNumber();
+    boolean counted = body.at("/load/count").isNumber();
+    return pointer.equals("/load")
+        && (counted || body.at("/load/protectiveConductorCurrentA").isNumber());
   }
 
   /** A circuit of socket-outlets is final by definition (Part 2), on a ring by its rule. */

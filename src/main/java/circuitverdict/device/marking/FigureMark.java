@@ -3,6 +3,7 @@ package circuitverdict.device.marking;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.TableName;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A figure with a unit and no symbol: "30 mA", "6kA", "63 A", "50/60 Hz", "4 kV", "40 °C", "2P".
@@ -10,6 +11,9 @@ import java.util.List;
 final class FigureMark implements Recogniser {
   /** Of a range: a dash, or dots. */
   private static final int MOST_SIGNS = 3;
+
+  private static final Set<String> BEFORE_AN_END =
+      Set.of("-", "+", "/", ".", "~", "to", "max", "min", "up", "below", "above");
 
   @Override
   public Found at(Line line, int from) {
@@ -22,7 +26,10 @@ final class FigureMark implements Recogniser {
       return Found.of("frequency", nominal(line, from, frequency) ? null : "other", frequency);
     }
     if (line.at(from + 1).is("\u00B0") && line.at(from + 2).is("c")) {
-      return said(line, "reference-temperature", DeviceMember.REFERENCE_TEMPERATURE, from, 1, 3);
+      // An end of a range or a limit is no reference.
+      return from > 0 && BEFORE_AN_END.contains(line.at(from - 1).text())
+          ? Found.of("reference-temperature", null, from + 3)
+          : said(line, "reference-temperature", DeviceMember.REFERENCE_TEMPERATURE, from, 1, 3);
     }
     int unit = line.at(from + 1).is("-") ? from + 2 : from + 1;
     return switch (line.at(unit).text()) {

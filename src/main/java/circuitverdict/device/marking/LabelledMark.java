@@ -1,6 +1,8 @@
 package circuitverdict.device.marking;
 
 import circuitverdict.standard.Marks.Label;
+import circuitverdict.standard.TableName;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -8,6 +10,8 @@ import java.util.Set;
 /** "In 32 A", "IΔn = 0,03 A", "Ics=75% Icu", "Ir 0.8 x In": a symbol, then a figure. */
 final class LabelledMark implements Recogniser {
   private static final int MOST_WORDS = 3;
+  private static final Set<DeviceMember> SETTINGS =
+      EnumSet.of(DeviceMember.LONG_TIME, DeviceMember.SHORT_TIME, DeviceMember.INSTANTANEOUS);
   private static final double PERCENT = 100;
   private static final Map<String, Double> AMPERES = Map.of("a", 1.0, "ka", 1000.0, "ma", 0.001);
   private static final Map<String, Double> VOLTS = Map.of("v", 1.0, "kv", 1000.0);
@@ -84,6 +88,12 @@ final class LabelledMark implements Recogniser {
     return Found.of(label.kind(), null, end, Claim.share(member, share, of));
   }
 
+  /** Above the greatest multiple of any band the figure is no multiple: it is of amperes. */
+  private static boolean beyondDial(Line line, Lexeme figure) {
+    double most = line.edition().table(TableName.MAGNETIC_BANDS).at("upper", "D").number();
+    return figure.values().length == 1 && figure.values()[0] > most;
+  }
+
   private static Found measured(Line line, Label label, DeviceMember member, int at) {
     Lexeme figure = line.at(at);
     Map<String, Double> units = UNITS.get(label.unit());
@@ -91,6 +101,11 @@ final class LabelledMark implements Recogniser {
     int end = scale == null ? at + 1 : at + 2;
     if (member == null) {
       return Found.of(label.kind(), null, end);
+    }
+    boolean share = line.at(at + 1).is("%");
+    if (share || scale == null && SETTINGS.contains(member) && !beyondDial(line, figure)) {
+      // A dial shows multiples: a figure without its unit may be one.
+      return Found.of(Found.AMBIGUOUS, null, share ? at + 2 : end, Claim.doubt(member));
     }
     Set<Double> values = new LinkedHashSet<>();
     values.addAll(line.candidates(figure, scale == null ? 1 : scale, member.path()));

@@ -14,6 +14,11 @@ import java.util.List;
  * @param clauses where that is held
  */
 public record Mark(Pointer at, String text, String kind, String meaning, List<Citation> clauses) {
+  /** Whether it can mean two things. */
+  public boolean ambiguous() {
+    return kind.equals(Found.AMBIGUOUS);
+  }
+
   /** Whether nothing could be read from it. */
   public boolean unread() {
     return kind.equals(Found.REFERENCE) || kind.equals(Found.NOT_READ);

@@ -34,7 +34,7 @@ final class TypeMark implements Recogniser {
       return rated(line, letter, rated, withAmpere(line, next + 1));
     }
     boolean alone = from == 0 && line.ends(next) && line.at(at).spaced();
-    return named || curve || alone ? letterAlone(line, letter, next) : null;
+    return named || curve || alone ? letterAlone(line, letter, curve, next) : null;
   }
 
   private static String letter(Line line, int at) {
@@ -81,11 +81,11 @@ final class TypeMark implements Recogniser {
     return line.listed(TableName.STANDARD_RATINGS, rated) ? Found.of(kind, null, end) : null;
   }
 
-  private static Found letterAlone(Line line, String letter, int end) {
+  private static Found letterAlone(Line line, String letter, boolean curve, int end) {
     if (!line.marks().vocabulary().letters().get(letter).equals(CURRENT)) {
       return null;
     }
-    if (letter.equals("b")) {
+    if (letter.equals("b") && !curve) {
       return Found.of(LETTER, "B", end, Claim.of(Claim.Sort.TYPE_B, "B"));
     }
     String capital = letter.toUpperCase(Locale.ROOT);

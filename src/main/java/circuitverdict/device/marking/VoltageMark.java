@@ -18,6 +18,10 @@ final class VoltageMark implements Recogniser {
     if (alternating && line.at(at + 1).figure()) {
       at++;
     }
+    if (DIRECT.contains(line.at(at).text()) && line.at(at + 1).figure()) {
+      Found found = volts(line, at + 1, true);
+      return found == null ? null : Found.of("direct-voltage", null, found.end());
+    }
     return volts(line, at, true);
   }
 

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
@@ -27,6 +28,18 @@ import java.util.Set;
  */
 record MarkedDevice(JsonNode device, List<Note> notes) {
   private static final JsonNodeFactory NEW = JsonNodeFactory.instance;
+
+  /** Members for which something stands in where they are not stated. */
+  private static final Set<DeviceMember> DEFAULTED =
+      EnumSet.of(
+          DeviceMember.CATEGORY,
+          DeviceMember.VOLTAGE,
+          DeviceMember.VOLTAGE_TO_EARTH,
+          DeviceMember.BREAKING_CAPACITY,
+          DeviceMember.POLES,
+          DeviceMember.PROTECTED_POLES,
+          DeviceMember.REFERENCE_TEMPERATURE,
+          DeviceMember.LONG_TIME);
 
   /** The device of a request at a place; itself where it states no marks. */
   static MarkedDevice of(JsonNode stated, String place, Edition edition) {
@@ -45,6 +58,10 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
       merge.drop(DeviceMember.UPPER_MULTIPLE);
     }
     reading.disputed().forEach(merge::doubt);
+    if (merge.unclear || unclear(reading, stated, merge.device)) {
+      // What the face leaves open no default may fill in: such a device is not judged.
+      merge.device.remove("standard");
+    }
     keepResidual(reading, merge.device);
     for (Mark mark : reading.marks()) {
       if (mark.unread()) {
@@ -55,6 +72,26 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
     merge.notes.addAll(reading.remarks());
     List<Note> distinct = new ArrayList<>(new java.util.LinkedHashSet<>(merge.notes));
     return new MarkedDevice(merge.device, distinct);
+  }
+
+  /**
+   * Whether something on the face that is not understood may say what a default would fill in: the
+   * category of a fuse, a voltage that is no alternating one, anything of a device known by it
+   * alone.
+   */
+  private static boolean unclear(Reading reading, JsonNode stated, JsonNode merged) {
+    boolean ambiguous = false;
+    boolean open = false;
+    boolean direct = false;
+    for (Mark mark : reading.marks()) {
+      ambiguous |= mark.ambiguous();
+      open |= mark.ambiguous() || mark.unread();
+      direct |= mark.kind().equals("direct-voltage");
+    }
+    String standard = merged.path("standard").asText("");
+    return ambiguous && !stated.has("standard")
+        || open && standard.equals("BS 88-2") && !merged.has("utilizationCategory")
+        || direct && !merged.has("ratedVoltageV");
   }
 
   /** A mark cannot narrow the band that a stated letter has by its standard. */
@@ -100,6 +137,7 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
     private final ObjectNode device;
     private final String place;
     private final List<Note> notes = new ArrayList<>();
+    private boolean unclear;
 
     Merge(ObjectNode device, String place) {
       this.device = device;
@@ -139,6 +177,7 @@ record MarkedDevice(JsonNode device, List<Note> notes) {
 
     /** What is stated holds only as far as no mark says worse. */
     void doubt(DeviceMember member, Set<Object> values) {
+      unclear |= DEFAULTED.contains(member) && device.at(at(member)).isMissingNode();
       for (Object value : values) {
         if (!device.at(at(member)).isMissingNode()) {
           against(member, value);
