@@ -24,7 +24,7 @@ import circuitverdict.standard.Constant;
 final class ResidualSelectivity {
   private static final Formula LEAST = Formula.of("IΔn,min", Unit.AMPERE, "kΔ·IΔn");
   private static final Formula HOLDS = Formula.of("IΔn0", Unit.AMPERE, "kn·IΔn");
-  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "If/IΔn");
+  private static final Formula MULTIPLE = Formula.of("mΔ", Unit.ONE, "IΔn0/IΔn");
 
   private final Circuit circuit;
   private final ProtectiveDevice upstream;
@@ -153,7 +153,10 @@ final class ResidualSelectivity {
     if (own.data().residual() == null || !lower.known() || !upper.known()) {
       return false;
     }
-    Figure multiple = d.working().step(MULTIPLE, upper.as("If"), lower);
+    // It may begin to operate above its non-operating current: from there on it must wait.
+    Figure factor = d.constant("kn", Constant.SELECTIVITY_RESIDUAL_NON_OPERATING);
+    Figure begins = d.working().step(HOLDS, factor, upper.as("IΔn"));
+    Figure multiple = d.working().step(MULTIPLE, begins, lower);
     Figure latest = ResidualTime.latest(own, multiple, d);
     Comparison order =
         Comparison.of(upstream.data().place(), latest, Comparator.AT_MOST, set, null);

@@ -68,11 +68,11 @@ class ResidualSelectivityTest {
   }
 
   /**
-   * A set delay against the latest break time of the other at the ratio (IEC 61008-1): ten times
-   * IΔn 0.04 s, three times 0.15 s by the row of twice IΔn.
+   * A set delay against the latest break time of the other where the upstream one may begin to
+   * operate, at half its IΔn (IEC 61008-1): five times IΔn 0.04 s, one and a half times 0.3 s.
    */
   @ParameterizedTest
-  @CsvSource({"0.3, 0.039, false", "0.3, 0.04, true", "0.09, 0.149, false", "0.09, 0.15, true"})
+  @CsvSource({"0.3, 0.039, false", "0.3, 0.04, true", "0.09, 0.299, false", "0.09, 0.3, true"})
   void aSetDelayOutlastsTheOther(double upper, double delay, boolean selective) {
     Scenario set =
         pair(upper, "adjustable")

@@ -20,6 +20,8 @@ record Claim(Sort sort, DeviceMember member, Object value, DeviceMember base) {
     SHARE,
     /** Type B: of the release or of the residual function. */
     TYPE_B,
+    /** B that is not called a type: of the release, or not known. */
+    LETTER_B,
     /** That the device has the member, its value unread. */
     DOUBT,
     /** S alone: a delay on a device that has a residual function. */

@@ -87,12 +87,12 @@ final class Face {
         shares.add(new Share(claim, at));
         yield found.kind();
       }
-      case TYPE_B -> {
+      case TYPE_B, LETTER_B -> {
         if (MarkedStandard.BREAKER.equals(by)) {
           facts.say(DeviceMember.CHARACTERISTIC, claim.value(), at);
           yield found.kind();
         }
-        if (MarkedStandard.RCCB.equals(by)) {
+        if (claim.sort() == Claim.Sort.TYPE_B && MarkedStandard.RCCB.equals(by)) {
           facts.say(DeviceMember.RESIDUAL_TYPE, claim.value(), at);
           yield "residual-type";
         }

@@ -33,8 +33,9 @@ final class TypeMark implements Recogniser {
     if (!Double.isNaN(rated)) {
       return rated(line, letter, rated, withAmpere(line, next + 1));
     }
+    boolean type = named && !curve && !line.at(from).is("curve");
     boolean alone = from == 0 && line.ends(next) && line.at(at).spaced();
-    return named || curve || alone ? letterAlone(line, letter, curve, next) : null;
+    return named || curve || alone ? letterAlone(line, letter, type, next) : null;
   }
 
   private static String letter(Line line, int at) {
@@ -81,12 +82,13 @@ final class TypeMark implements Recogniser {
     return line.listed(TableName.STANDARD_RATINGS, rated) ? Found.of(kind, null, end) : null;
   }
 
-  private static Found letterAlone(Line line, String letter, boolean curve, int end) {
+  private static Found letterAlone(Line line, String letter, boolean type, int end) {
     if (!line.marks().vocabulary().letters().get(letter).equals(CURRENT)) {
       return null;
     }
-    if (letter.equals("b") && !curve) {
-      return Found.of(LETTER, "B", end, Claim.of(Claim.Sort.TYPE_B, "B"));
+    if (letter.equals("b")) {
+      Claim.Sort sort = type ? Claim.Sort.TYPE_B : Claim.Sort.LETTER_B;
+      return Found.of(LETTER, "B", end, Claim.of(sort, "B"));
     }
     String capital = letter.toUpperCase(Locale.ROOT);
     return Found.of(LETTER, capital, end, Claim.says(DeviceMember.CHARACTERISTIC, capital));
