@@ -34,6 +34,12 @@ final class MakersCount {
     List<CountLimit> limits = load.inrush().countLimits();
     boolean whole = place.equals(At.LOAD) && load.parts().isEmpty();
     int deciding = deciding(limits, breaker, whole ? count(load, place) : null);
+    if (deciding >= 0 && load.count() == null && whole) {
+      // How many there are is the question itself: nothing stands in for it.
+      d.missing(new Pointer(place, "count"));
+      judgement.undetermined();
+      return true;
+    }
     if (deciding >= 0) {
       Figure count = count(load, place);
       Pointer at = new Pointer(place + "/inrush/countLimits/" + deciding, "count");

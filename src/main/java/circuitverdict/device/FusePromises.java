@@ -22,11 +22,6 @@ final class FusePromises {
   private static final Formula AT_ONCE = Formula.of("Ia", Unit.AMPERE, "√(Ip²·tp/t)");
   private static final String BS_88_2 = "BS 88-2";
 
-  /** Times of the gates of holding, s, as the columns of the table name them. */
-  private static final double GATE_LONG = 10;
-
-  private static final double GATE_SHORT = 0.1;
-
   private FusePromises() {}
 
   static Promises of(Fuse fuse, boolean upstream, Dossier d) {
@@ -63,8 +58,8 @@ final class FusePromises {
       return holds;
     }
     Table gates = d.edition().table(TableName.FUSE_GATES);
-    add(holds, gates.at("least-10", rated.value()), GATE_LONG);
-    add(holds, gates.at("least-0.1", rated.value()), GATE_SHORT);
+    add(holds, gates.at("least-10", rated.value()), FuseTimes.GATE_LONG);
+    add(holds, gates.at("least-0.1", rated.value()), FuseTimes.GATE_SHORT);
     if (!holds.isEmpty() && carried.known()) {
       holds.add(0, new Promise(carried, Double.POSITIVE_INFINITY));
     }

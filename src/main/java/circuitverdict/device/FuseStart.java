@@ -19,11 +19,6 @@ import java.util.List;
  * on logarithmic axes is drawn, by guidance. Of other fuses only the operating points are known.
  */
 final class FuseStart implements StartBand {
-  /** Times that name the lower gates (IEC 60269-1 table 3), s. */
-  private static final double LONG = 10;
-
-  private static final double SHORT = 0.1;
-
   private final Fuse fuse;
   private final Figure rated;
   private final List<FuseTimes.Point> points;
@@ -55,10 +50,10 @@ final class FuseStart implements StartBand {
   @Override
   public Figure earliest(Figure current) {
     if (within(current, atLong)) {
-      return new Figure("te", LONG, Unit.SECOND, atLong.citation());
+      return new Figure("te", FuseTimes.GATE_LONG, Unit.SECOND, atLong.citation());
     }
     return within(current, atShort)
-        ? new Figure("te", SHORT, Unit.SECOND, atShort.citation())
+        ? new Figure("te", FuseTimes.GATE_SHORT, Unit.SECOND, atShort.citation())
         : StartBand.never("te");
   }
 
@@ -84,10 +79,13 @@ final class FuseStart implements StartBand {
       return StartBand.never("td");
     }
     double from = atLong.number();
-    double slope = Math.log(LONG / SHORT) / Math.log(atShort.number() / from);
-    double drawn = LONG * Math.pow(from / current.value(), slope);
+    double slope =
+        Math.log(FuseTimes.GATE_LONG / FuseTimes.GATE_SHORT) / Math.log(atShort.number() / from);
+    double drawn = FuseTimes.GATE_LONG * Math.pow(from / current.value(), slope);
     return d.working()
-        .look(new Figure("td", Math.min(LONG, drawn), Unit.SECOND, atShort.citation()));
+        .look(
+            new Figure(
+                "td", Math.min(FuseTimes.GATE_LONG, drawn), Unit.SECOND, atShort.citation()));
   }
 
   @Override

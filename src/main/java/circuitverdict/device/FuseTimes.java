@@ -24,6 +24,11 @@ final class FuseTimes {
    */
   record Point(Figure current, double timeS) {}
 
+  /** Times of the lower gates, s, as the columns of their table name them. */
+  static final double GATE_LONG = 10;
+
+  static final double GATE_SHORT = 0.1;
+
   private FuseTimes() {}
 
   /**
