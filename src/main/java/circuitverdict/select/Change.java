@@ -172,8 +172,9 @@ public sealed interface Change {
     }
   }
 
-  /** A residual current device before the circuit. */
-  record ResidualDevice(Residual.Type type, double operatingA, double ratedA) implements Change {
+  /** A residual current device before the circuit; its poles null where they do not follow. */
+  record ResidualDevice(Residual.Type type, double operatingA, double ratedA, Integer poles)
+      implements Change {
     static final String STANDARD = "IEC 61008-1";
 
     @Override
@@ -187,7 +188,7 @@ public sealed interface Change {
               ratedA,
               null,
               null,
-              null,
+              poles,
               null,
               residual,
               List.of());
@@ -196,12 +197,16 @@ public sealed interface Change {
 
     @Override
     public List<Member> members() {
-      return List.of(
-          new Member("/residualDevice/standard", STANDARD),
-          new Member("/residualDevice/ratedCurrentA", ratedA),
-          new Member("/residualDevice/residual/operatingCurrentA", operatingA),
-          new Member("/residualDevice/residual/type", type.name()),
-          new Member("/residualDevice/residual/delay", "general"));
+      List<Member> members = new ArrayList<>();
+      members.add(new Member("/residualDevice/standard", STANDARD));
+      members.add(new Member("/residualDevice/ratedCurrentA", ratedA));
+      if (poles != null) {
+        members.add(new Member("/residualDevice/poles", poles));
+      }
+      members.add(new Member("/residualDevice/residual/operatingCurrentA", operatingA));
+      members.add(new Member("/residualDevice/residual/type", type.name()));
+      members.add(new Member("/residualDevice/residual/delay", "general"));
+      return members;
     }
 
     @Override

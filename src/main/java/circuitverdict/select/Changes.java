@@ -8,6 +8,7 @@ import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Cable.ProtectiveMeans;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
@@ -55,7 +56,8 @@ final class Changes {
       kinds.add(energyClasses());
       kinds.add(ratedCurrents());
     }
-    if (failed.contains(CheckName.EARTH_FAULT_DISCONNECTION)) {
+    if (failed.contains(CheckName.EARTH_FAULT_DISCONNECTION)
+        || failed.contains(CheckName.ADDITIONAL_PROTECTION)) {
       kinds.add(residualDevices());
     }
     if (circuit.cable().lineCsaMm2() != null) {
@@ -168,7 +170,14 @@ final class Changes {
     double operating =
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
     return List.of(
-        new Change.ResidualDevice(ResidualTypeRule.least(circuit, edition), operating, rated));
+        new Change.ResidualDevice(
+            ResidualTypeRule.least(circuit, edition), operating, rated, residualPoles()));
+  }
+
+  /** Such devices have an even number of poles, one for each live conductor at the least. */
+  private Integer residualPoles() {
+    LiveConductors live = circuit.live();
+    return live == null ? null : live.count() + live.count() % 2;
   }
 
   /** Next larger sizes with the protective conductor that goes with them. */

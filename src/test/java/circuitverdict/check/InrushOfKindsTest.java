@@ -151,6 +151,12 @@ class InrushOfKindsTest {
     actual(count, found);
   }
 
+  /** How many there are is the question: no number stands in for it. */
+  @Test
+  void makersCountAsksForTheNumber() {
+    open(drivers("B", 10, 13).without("/load/count").finding(CHECK), "/load/count");
+  }
+
   /**
    * Beyond what the maker tells of, n peaks of 19 A for 0.28 ms against half a wave at 5·16 A:
    * (25·19)² ·0.00028 = 63.2 A²s of 80²/100 = 64 A²s; 26 drivers 68.3 A²s.

@@ -79,6 +79,20 @@ class RemediesTest {
     assertTrue(remedies > 20, remedies + " remedies");
   }
 
+  /** 522.6.202: a cable hidden less than 50 mm deep owes 30 mA, which is what is offered. */
+  @Test
+  void additionalProtectionThatIsOwedIsOffered() {
+    String patch = "{\"cable\": {\"installation\": {\"concealment\": \"within-50-mm\"}}}";
+    Call oven = Calls.ofContract("checkCircuit", "complies");
+    JsonNode hidden = Variations.patched(Variations.tree(oven.body()), Variations.tree(patch));
+    JsonNode answer = Http.post(oven.address(), hidden.toString()).json();
+    assertEquals("does-not-comply", answer.path("verdict").textValue());
+    JsonNode offered = answer.at("/remedies/0/change/residualDevice");
+    assertEquals(0.03, offered.at("/residual/operatingCurrentA").doubleValue(), answer::toString);
+    assertEquals("A", offered.at("/residual/type").textValue());
+    assertEquals(2, offered.path("poles").intValue());
+  }
+
   /** What a selection without a device says would have to change lets a device pass. */
   @Test
   void aRemedyOfASelectionLetsADevicePass() {
