@@ -260,6 +260,14 @@ public enum NoteCode {
   FREQUENCY_MARKED("Marked for another frequency than that for which circuits are judged."),
   MARK_AMBIGUOUS("This mark can mean more than one thing here: nothing is taken from it."),
   MARK_NOT_READ("This text is no mark that the service knows: nothing is taken from it."),
+  READ_FROM_FEATURE("Not stated: read from the classified features of the product."),
+  FEATURE_AGAINST_MEMBER(
+      "The classified features say otherwise than this member: the one of the two that promises less"
+          + " counts, and neither where that depends on the check."),
+  FEATURE_NOT_READ(
+      "This feature, its value or its unit is none that the service knows: nothing is taken from it."),
+  FEATURES_NOT_READ("None of the features is read: the service does not know their class."),
+  GTIN_CHECK_DIGIT("The check digit of this trade item number is wrong: read it again."),
   // contradictions of marks
   MARKS_DISAGREE("Two marks say different things of the same property: neither is taken."),
   MARK_NOT_OF_STANDARD(

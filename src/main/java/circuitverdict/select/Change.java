@@ -289,6 +289,24 @@ public sealed interface Change {
     }
   }
 
+  /** A change together with the caller's product that then passes, which the caller keeps. */
+  record WithProduct(String name, Change change) implements Change {
+    @Override
+    public Circuit applyTo(Circuit circuit) {
+      return change.applyTo(circuit);
+    }
+
+    @Override
+    public List<Member> members() {
+      return change.members();
+    }
+
+    @Override
+    public String words() {
+      return "With " + name + ": " + change.words();
+    }
+  }
+
   private static String plain(double value) {
     return circuitverdict.quantity.Shown.plain(value);
   }

@@ -12,8 +12,8 @@ import circuitverdict.select.Remedy;
 import circuitverdict.select.Solver;
 import circuitverdict.service.wire.AnswerJson;
 import circuitverdict.service.wire.CircuitMapping;
+import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.Json;
-import circuitverdict.service.wire.MarkedDevices;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class CircuitAnswer {
 
   /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
-    MarkedDevices marked = MarkedDevices.of(body, unused, edition);
+    DescribedDevices marked = DescribedDevices.of(body, unused, edition);
     Circuit circuit = CircuitMapping.circuit(marked.body());
     Result result = CircuitCheck.run(checks, circuit, edition, full);
     List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();

@@ -9,7 +9,8 @@ import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Contradictions;
-import circuitverdict.service.wire.MarkedDevices;
+import circuitverdict.service.wire.DescribedDevices;
+import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -35,7 +36,7 @@ public class DeviceSelections {
   @Inject Engine engine;
   @Inject ContractReader bodies;
 
-  /** Every device of the standard series, judged and ranked. */
+  /** The caller's products, or else every device of the standard series, judged and ranked. */
   @POST
   @SelectionSized
   @NonBlocking
@@ -43,14 +44,22 @@ public class DeviceSelections {
     JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
     Edition edition = engine.edition(request);
-    MarkedDevices marked = MarkedDevices.of(request, UnusedMembers.ofSelection(request), edition);
-    Circuit circuit = CircuitMapping.circuit(marked.body());
+    DescribedDevices described =
+        DescribedDevices.of(request, UnusedMembers.ofSelection(request), edition);
+    Circuit circuit = CircuitMapping.circuit(described.body());
     boolean full = !preference.isMinimal();
-    DeviceSelection.Selection selection =
-        new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request)).select(full);
+    DeviceSelection selection =
+        new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request));
+    if (!request.has("products")) {
+      byte[] bytes =
+          SelectionJson.ofSeries(edition, engine.version(), full)
+              .bytes(request, circuit, selection.ofSeries(full), described.notes());
+      return Representation.answer(preference, bytes);
+    }
+    Products products = Products.of(request, edition);
     byte[] bytes =
-        new SelectionJson(edition, engine.version(), full)
-            .bytes(request, circuit, selection, marked.notes());
+        SelectionJson.of(products, edition, engine.version(), full)
+            .bytes(request, circuit, selection.of(products.devices(), full), described.notes());
     return Representation.answer(preference, bytes);
   }
 

@@ -13,12 +13,19 @@ public final class Edition {
   private final Citation[] clauses = new Citation[Clause.values().length];
   private final String digest;
   private final Marks marks;
+  private final ProductModel products;
   private final Table[] read = new Table[TableName.values().length];
   private final Value[] constants = new Value[Constant.values().length];
 
-  Edition(EditionHead head, Map<String, Table> tables, String digest, Marks marks) {
+  Edition(
+      EditionHead head,
+      Map<String, Table> tables,
+      String digest,
+      Marks marks,
+      ProductModel products) {
     this.head = head;
     this.marks = marks;
+    this.products = products;
     this.tables = new HashMap<>(tables);
     this.ordered = new LinkedHashMap<>(tables);
     this.digest = digest;
@@ -56,6 +63,11 @@ public final class Edition {
   /** The marks of devices: of the product standards, so the same for every edition. */
   public Marks marks() {
     return marks;
+  }
+
+  /** What classified features of products tell of a device: the same for every edition. */
+  public ProductModel products() {
+    return products;
   }
 
   /** All tables, by id in alphabetical order. */

@@ -48,11 +48,12 @@ public final class EditionLoader {
       loaded.put(files.edition(), own);
     }
     Marks marks = MarksLoader.load();
+    ProductModel products = ProductModel.load(sources.keySet());
     Map<String, Edition> editions = new LinkedHashMap<>();
     for (EditionHead head : heads.values()) {
       Map<String, Table> tables = withCarriedOver(head);
-      editions.put(
-          head.edition(), new Edition(head, tables, EditionDigest.of(head, tables), marks));
+      String digest = EditionDigest.of(head, tables);
+      editions.put(head.edition(), new Edition(head, tables, digest, marks, products));
     }
     return new Editions(editions, sources);
   }

@@ -44,7 +44,7 @@ class SuitableChoiceTest {
                 .with("/incomer/poles", incomer);
     DeviceSelection.Selection found =
         new DeviceSelection(behind.circuit(), behind.edition(), suitability(), List.of())
-            .select(false);
+            .ofSeries(false);
     assertFalse(found.selected().isEmpty());
     assertTrue(found.undetermined().isEmpty());
     assertTrue(found.rejected().isEmpty());

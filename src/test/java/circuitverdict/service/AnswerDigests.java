@@ -7,6 +7,7 @@ import circuitverdict.check.LetThroughEnergy;
 import circuitverdict.check.ProtectiveConductorCheck;
 import circuitverdict.check.Selectivity;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.Note;
 import circuitverdict.select.DeviceSelection;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
@@ -15,6 +16,7 @@ import circuitverdict.service.wire.CodesJson;
 import circuitverdict.service.wire.EditionJson;
 import circuitverdict.service.wire.LoopLimitJson;
 import circuitverdict.service.wire.MarkingJson;
+import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -97,10 +99,16 @@ final class AnswerDigests {
 
   private static byte[] selected(JsonNode request, Edition edition, boolean full) {
     Circuit circuit = CircuitMapping.circuit(request);
-    DeviceSelection.Selection selection =
-        new DeviceSelection(circuit, edition, CircuitCheck.all(), List.of()).select(full);
-    return new SelectionJson(edition, VERSION, full)
-        .bytes(request, circuit, selection, UnusedMembers.ofSelection(request));
+    DeviceSelection selection =
+        new DeviceSelection(circuit, edition, CircuitCheck.all(), List.of());
+    List<Note> unused = UnusedMembers.ofSelection(request);
+    if (!request.has("products")) {
+      return SelectionJson.ofSeries(edition, VERSION, full)
+          .bytes(request, circuit, selection.ofSeries(full), unused);
+    }
+    Products products = Products.of(request, edition);
+    return SelectionJson.of(products, edition, VERSION, full)
+        .bytes(request, circuit, selection.of(products.devices(), full), unused);
   }
 
   private void catalogues() {

@@ -83,6 +83,18 @@ class MemberUseTest {
       "'kind': 'led', 'designCurrentA': 2, 'count': 2, 'inrush': {'countLimits':"
           + " [{'characteristic': 'B', 'ratedCurrentA': 32, 'count': 1}]}";
 
+  private static final String FEATURES =
+      "'features': {'class': 'EC000003', 'values': [{'feature': 'EF000227', 'value': '80', 'unit':"
+          + " 'EU570459'}]}";
+
+  /** Codes that a pattern of the contract allows: words of no vocabulary, so not in it. */
+  private static final Map<String, List<String>> CODES =
+      Map.of(
+          "^EC\\d{6}$", List.of("EC000003", "EC000001"),
+          "^EF\\d{6}$", List.of("EF000227", "EF008618"),
+          "^EU\\d{6}$", List.of("EU570459", "EU570448"),
+          "^(\\d{8}|\\d{12,14})$", List.of("6291041500213", "6291041500214"));
+
   /** Merge patches (RFC 7396) on the contract's oven: between them they use what is read. */
   private static final List<String> CIRCUITS =
       List.of(
@@ -141,6 +153,14 @@ class MemberUseTest {
           "{'device': {'energyClass': null, 'markings': ['B32', '3']},"
               + " 'upstreamDevice': {'ratedCurrentA': null, 'markings': ['80A']}}",
           "{'residualDevice': {'markings': ['IEC 61008-1', '30mA']}, " + TT + "}",
+          "{'device': {'ratedCurrentA': null, 'gtin': '6291041500213', "
+              + FEATURES
+              + "},"
+              + " 'upstreamDevice': {'ratedCurrentA': null, 'gtin': '6291041500213', "
+              + FEATURES
+              + "}, 'residualDevice': {'standard': 'IEC 61008-1', 'gtin': '6291041500213', "
+              + FEATURES
+              + "}}",
           "{'device': {'standard': 'IEC 61008-1', 'residualMakingBreakingA': 500, 'residual':"
               + " {'operatingCurrentA': 0.03}}, "
               + TT
@@ -362,6 +382,10 @@ class MemberUseTest {
     } else if (schema.has("x-extensible-enum")) {
       schema.path("x-extensible-enum").forEach(values::add);
     } else if (schema.path("type").asText().equals("string")) {
+      CODES
+          .getOrDefault(schema.path("pattern").asText(), List.of())
+          .forEach(code -> values.add(NEW.textNode(code)));
+      values.add(NEW.textNode("16"));
       values.add(NEW.textNode("words"));
       values.add(NEW.textNode(" "));
     } else if (schema.path("type").asText().equals("boolean")) {

@@ -68,7 +68,7 @@ class SelectivityVerdictsTest {
     JsonNode answer =
         ask(
             PATH,
-            "{'cable': {'lengthM': 20}, 'load': {'kind': 'motor'}, 'device': {'gtin': '12345678'},"
+            "{'cable': {'lengthM': 20}, 'load': {'kind': 'motor'}, 'device': {'conditionalCapacityA': 6000},"
                 + " 'upstreamDevice': {'energyClass': 3}}");
     List<String> told = new ArrayList<>();
     for (JsonNode caution : answer.path("cautions")) {
@@ -77,7 +77,9 @@ class SelectivityVerdictsTest {
       }
     }
     told.sort(null);
-    assertEquals(List.of("/cable", "/device/gtin", "/load", "/upstreamDevice/energyClass"), told);
+    assertEquals(
+        List.of("/cable", "/device/conditionalCapacityA", "/load", "/upstreamDevice/energyClass"),
+        told);
   }
 
   /** What only selectivity reads is told where that is not the question. */

@@ -126,6 +126,10 @@ public final class Contradictions {
     for (String device : DEVICES) {
       found.device(body.path(device), "/" + device);
     }
+    JsonNode products = body.path("products");
+    for (int i = 0; i < products.size(); i++) {
+      found.device(products.get(i), "/products/" + i);
+    }
     return found.faults;
   }
 

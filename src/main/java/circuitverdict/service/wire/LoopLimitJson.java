@@ -37,11 +37,11 @@ public final class LoopLimitJson {
    */
   public byte[] bytes(JsonNode items, Double voltageV) {
     List<LoopQuestion> answers = new ArrayList<>();
-    List<MarkedDevice> marked = new ArrayList<>();
+    List<DescribedDevice> marked = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       JsonNode item = items.get(i);
       String place = "/items/" + i + "/device";
-      marked.add(MarkedDevice.of(item.path("device"), place, edition));
+      marked.add(DescribedDevice.of(item.path("device"), place, edition));
       answers.add(
           LoopQuestion.ask(
               DeviceMapping.device(marked.get(i).device(), place),
@@ -72,7 +72,7 @@ public final class LoopLimitJson {
   }
 
   private void item(
-      JsonGenerator json, JsonNode asked, String place, MarkedDevice marked, LoopQuestion answer)
+      JsonGenerator json, JsonNode asked, String place, DescribedDevice marked, LoopQuestion answer)
       throws IOException {
     json.writeStartObject();
     json.writeFieldName("device");

@@ -33,7 +33,7 @@ public final class MarkingJson {
     return Json.object(
         json -> {
           json.writeFieldName("device");
-          json.writeRawValue(MarkedDevice.device(reading).toString());
+          json.writeRawValue(FaceMarks.device(reading).toString());
           json.writeArrayFieldStart("marks");
           for (Mark mark : reading.marks()) {
             mark(json, mark);

@@ -5,10 +5,8 @@ import circuitverdict.check.Reason;
 import circuitverdict.check.Sentences;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
-import circuitverdict.circuit.ProtectiveDevice.Breaker;
-import circuitverdict.circuit.Residual;
 import circuitverdict.explain.Note;
-import circuitverdict.quantity.Shown;
+import circuitverdict.select.Designation;
 import circuitverdict.select.DeviceSelection.Candidate;
 import circuitverdict.select.DeviceSelection.Order;
 import circuitverdict.select.DeviceSelection.Selection;
@@ -17,7 +15,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** A selection as the contract writes it. */
 public final class SelectionJson {
@@ -26,12 +26,23 @@ public final class SelectionJson {
   private final Edition edition;
   private final String version;
   private final boolean full;
+  private final Listed listed;
 
-  /** Writes selections under an edition. */
-  public SelectionJson(Edition edition, String version, boolean full) {
+  private SelectionJson(Edition edition, String version, boolean full, Listed listed) {
     this.edition = edition;
     this.version = version;
     this.full = full;
+    this.listed = listed;
+  }
+
+  /** Writes selections of the standard series under an edition. */
+  public static SelectionJson ofSeries(Edition edition, String version, boolean full) {
+    return new SelectionJson(edition, version, full, new ListedSeries());
+  }
+
+  /** Writes selections of a caller's products under an edition. */
+  public static SelectionJson of(Products products, Edition edition, String version, boolean full) {
+    return new SelectionJson(edition, version, full, products);
   }
 
   /** A word of the contract's ranking. */
@@ -72,34 +83,23 @@ public final class SelectionJson {
     };
   }
 
-  private static String summary(Selection selection) {
+  private String summary(Selection selection) {
     if (!selection.selected().isEmpty()) {
+      int passing = selection.selected().size();
       return "Fit "
-          + name(selection.selected().get(0).device())
+          + Designation.of(selection.selected().get(0))
           + "; "
-          + selection.selected().size()
-          + " devices of the series pass every check made.";
+          + passing
+          + " of the "
+          + selection.count()
+          + " "
+          + listed.name()
+          + (passing == 1 ? " passes every check made." : " pass every check made.");
     }
     if (!selection.undetermined().isEmpty()) {
       return Sentences.of(selection.undetermined().get(0).decidedBy());
     }
-    return "No device of the standard series passes every check made.";
-  }
-
-  /** Type and rating, capacity and class, as they are read off the face. */
-  private static String name(Breaker device) {
-    Residual residual = device.data().residual();
-    return device.characteristic()
-        + Shown.plain(device.data().ratedCurrentA())
-        + ", "
-        + Shown.plain(device.data().breakingCapacityA())
-        + " A"
-        + (residual == null
-            ? ""
-            : ", "
-                + Shown.plain(1000 * residual.operatingCurrentA())
-                + " mA type "
-                + residual.type());
+    return "None of the " + selection.count() + " " + listed.name() + " passes every check made.";
   }
 
   /** The findings whose notes the answer gathers: those that decided. */
@@ -125,47 +125,34 @@ public final class SelectionJson {
     json.writeNumberField(name + "Count", candidates.size());
   }
 
+  /** What lacks of a candidate, over all checks that count. */
+  private static List<Note> missing(Candidate candidate) {
+    Set<Note> missing = new LinkedHashSet<>();
+    for (Finding finding : candidate.result().findings()) {
+      if (finding.counted()) {
+        missing.addAll(finding.missing());
+      }
+    }
+    return List.copyOf(missing);
+  }
+
   private void candidate(JsonGenerator json, Candidate candidate, int rank) throws IOException {
     json.writeStartObject();
     if (candidate.result().verdict() == Verdict.COMPLIES) {
       json.writeNumberField("rank", rank);
     }
-    json.writeFieldName("device");
-    device(json, candidate.device());
+    listed.write(json, candidate);
     json.writeStringField("verdict", candidate.result().verdict().word());
     json.writeFieldName("decidedBy");
     FindingJson.write(json, candidate.decidedBy(), List.of(), full);
     if (full) {
       json.writeStringField(
-          "summary", name(candidate.device()) + ": " + Sentences.of(candidate.decidedBy()));
+          "summary", Designation.of(candidate) + ": " + Sentences.of(candidate.decidedBy()));
     }
-    json.writeEndObject();
-  }
-
-  private static void device(JsonGenerator json, Breaker device) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("standard", device.data().standard());
-    json.writeStringField("characteristic", device.characteristic());
-    Json.number(json, "ratedCurrentA", device.data().ratedCurrentA());
-    Json.number(json, "breakingCapacityA", device.data().breakingCapacityA());
-    json.writeNumberField("energyClass", device.energyClass());
-    if (device.data().poles() != null) {
-      json.writeNumberField("poles", device.data().poles());
+    if (candidate.result().verdict() == Verdict.NOT_DETERMINED) {
+      Json.notes(json, "missing", missing(candidate), full);
     }
-    if (device.data().nameplate().protectedPoles() != null) {
-      json.writeNumberField("protectedPoles", device.data().nameplate().protectedPoles());
-    }
-    if (device.data().nameplate().ratedVoltageV() != null) {
-      Json.number(json, "ratedVoltageV", device.data().nameplate().ratedVoltageV());
-    }
-    Residual residual = device.data().residual();
-    if (residual != null) {
-      json.writeObjectFieldStart("residual");
-      Json.number(json, "operatingCurrentA", residual.operatingCurrentA());
-      json.writeStringField("type", residual.type().name());
-      json.writeStringField("delay", "general");
-      json.writeEndObject();
-    }
+    Json.notes(json, "remarks", listed.remarks(candidate), full);
     json.writeEndObject();
   }
 }

@@ -16,12 +16,14 @@ public final class UnusedMembers {
 
   /** Top-level members that no operation reads yet, or that only others read. */
   private static final Set<String> NEVER =
-      Set.of(
-          "circuits", "diversityFactor", "products", "readings", "editions", "acceptedOpenPoints");
+      Set.of("circuits", "diversityFactor", "readings", "editions", "acceptedOpenPoints");
+
+  private static final String PRODUCTS = "products";
 
   private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
 
-  private static final Set<String> SELECTION_ONLY = Set.of("limit", "offset", "preferences");
+  private static final Set<String> SELECTION_ONLY =
+      Set.of("limit", "offset", "preferences", PRODUCTS);
 
   /** Members below the top that no operation reads yet, wherever they stand. */
   private static final Set<String> BELOW =
@@ -31,9 +33,7 @@ public final class UnusedMembers {
           "minimumA",
           "peakA",
           "id",
-          "gtin",
           "characteristicCurrentA",
-          "features",
           "longTimeDelayS",
           "conditionalCapacityA");
 
@@ -72,7 +72,9 @@ public final class UnusedMembers {
               "poles",
               "isolation",
               "unidirectional",
-              "markings"),
+              "markings",
+              "features",
+              "gtin"),
           "incomer",
           Set.of("standard", "poles", "isolation"),
           "upstreamDevice",
@@ -87,7 +89,9 @@ public final class UnusedMembers {
               "utilizationCategory",
               "residual",
               "settings",
-              "markings"),
+              "markings",
+              "features",
+              "gtin"),
           ITEM,
           Set.of(
               "id",
@@ -96,6 +100,8 @@ public final class UnusedMembers {
               "ratedCurrentA",
               "magneticMultiples",
               "markings",
+              "features",
+              "gtin",
               "utilizationCategory",
               "residual",
               "settings"),
@@ -156,6 +162,13 @@ public final class UnusedMembers {
     return unused.notes;
   }
 
+  /** What is not used of one of the caller's products. */
+  static List<Note> ofProduct(JsonNode device, String place) {
+    UnusedMembers unused = new UnusedMembers(null, true);
+    unused.below(new Trail(null, place), PRODUCTS, device);
+    return unused.notes;
+  }
+
   private List<Note> top(JsonNode body, Set<String> besides) {
     Iterator<Map.Entry<String, JsonNode>> fields = body.fields();
     while (fields.hasNext()) {
@@ -166,7 +179,7 @@ public final class UnusedMembers {
           || besides.contains(name)
           || read != null && !own && !read.contains(name)) {
         add(null, name);
-      } else if (field.getValue().isContainerNode()) {
+      } else if (field.getValue().isContainerNode() && !name.equals(PRODUCTS)) {
         below(new Trail(null, "/" + name), name, field.getValue());
       }
     }
@@ -201,6 +214,9 @@ public final class UnusedMembers {
   private boolean unread(String parent, String name) {
     if (!selectivity && SELECTIVITY_ONLY.getOrDefault(parent, Set.of()).contains(name)) {
       return true;
+    }
+    if (parent.equals(PRODUCTS) && name.equals("id")) {
+      return false;
     }
     Set<String> all = ALL_THAT_IS_READ.get(parent);
     return all != null

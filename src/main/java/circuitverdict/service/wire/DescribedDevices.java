@@ -13,17 +13,17 @@ import java.util.List;
  * @param body the request as it is judged
  * @param notes what is to be told of it: members not used, then what the marks say
  */
-public record MarkedDevices(JsonNode body, List<Note> notes) {
+public record DescribedDevices(JsonNode body, List<Note> notes) {
   private static final List<String> DEVICES = List.of("device", "residualDevice", "upstreamDevice");
 
   /** A valid request; {@code unused} names what the operation does not read of it. */
-  public static MarkedDevices of(JsonNode body, List<Note> unused, Edition edition) {
+  public static DescribedDevices of(JsonNode body, List<Note> unused, Edition edition) {
     ObjectNode judged = null;
     List<Note> notes = unused;
     for (String name : DEVICES) {
-      boolean marked = !body.path(name).path("markings").isEmpty();
-      if (marked && unused.stream().noneMatch(note -> isAbout(note, "/" + name))) {
-        MarkedDevice device = MarkedDevice.of(body.path(name), "/" + name, edition);
+      boolean supplemented = DescribedDevice.isSupplemented(body.path(name));
+      if (supplemented && unused.stream().noneMatch(note -> isAbout(note, "/" + name))) {
+        DescribedDevice device = DescribedDevice.of(body.path(name), "/" + name, edition);
         judged =
             judged == null ? ((ObjectNode) body).objectNode().setAll((ObjectNode) body) : judged;
         judged.set(name, device.device());
@@ -31,7 +31,7 @@ public record MarkedDevices(JsonNode body, List<Note> notes) {
         notes.addAll(device.notes());
       }
     }
-    return new MarkedDevices(judged == null ? body : judged, notes);
+    return new DescribedDevices(judged == null ? body : judged, notes);
   }
 
   private static boolean isAbout(Note note, String pointer) {

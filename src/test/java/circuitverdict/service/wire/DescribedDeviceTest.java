@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Marks supplement the members of a device; where the two differ the safe side counts. */
-class MarkedDeviceTest {
+class DescribedDeviceTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private static JsonNode json(String text) {
@@ -31,8 +31,8 @@ class MarkedDeviceTest {
     }
   }
 
-  private static MarkedDevice marked(String device) {
-    return MarkedDevice.of(json(device), "/device", Scenario.editions().inForce());
+  private static DescribedDevice marked(String device) {
+    return DescribedDevice.of(json(device), "/device", Scenario.editions().inForce());
   }
 
   private static JsonNode judged(String device) {
@@ -41,11 +41,11 @@ class MarkedDeviceTest {
     return judged;
   }
 
-  private static Set<String> codes(MarkedDevice device) {
+  private static Set<String> codes(DescribedDevice device) {
     return device.notes().stream().map(note -> note.code().code()).collect(Collectors.toSet());
   }
 
-  private static List<String> places(MarkedDevice device, String code) {
+  private static List<String> places(DescribedDevice device, String code) {
     return device.notes().stream()
         .filter(note -> note.code().code().equals(code))
         .map(Note::pointer)
@@ -56,7 +56,7 @@ class MarkedDeviceTest {
   @Test
   void aDeviceWithoutMarksIsItself() {
     JsonNode device = json("{'standard': 'IEC 60898-1'}");
-    MarkedDevice same = MarkedDevice.of(device, "/device", Scenario.editions().inForce());
+    DescribedDevice same = DescribedDevice.of(device, "/device", Scenario.editions().inForce());
     assertSame(device, same.device());
     assertTrue(same.notes().isEmpty());
   }
@@ -200,7 +200,7 @@ class MarkedDeviceTest {
 
   @Test
   void whatIsNotReadIsToldWithItsPlace() {
-    MarkedDevice device = marked("{'markings': ['C16', 'HSB-0400/2', 'bakery', 'type C 16']}");
+    DescribedDevice device = marked("{'markings': ['C16', 'HSB-0400/2', 'bakery', 'type C 16']}");
     assertEquals(
         List.of("/device/markings/1", "/device/markings/2"), places(device, "mark-not-read"));
   }

@@ -1,0 +1,118 @@
+package circuitverdict.select;
+
+import circuitverdict.check.AdditionalProtection;
+import circuitverdict.check.Check;
+import circuitverdict.check.CheckName;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.LiveIsolation;
+import circuitverdict.check.ResidualTypeRule;
+import circuitverdict.check.Verdict;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.DeviceData;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Nameplate;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Multiples;
+import circuitverdict.circuit.Residual;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Working;
+import circuitverdict.standard.Constant;
+import circuitverdict.standard.Edition;
+import circuitverdict.standard.Row;
+import circuitverdict.standard.TableName;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The devices of the standard series for a circuit: every characteristic, rated current and
+ * breaking capacity of IEC 60898-1, class 3, with the poles that the circuit needs; to IEC 61009-1
+ * and with 30 mA where additional protection is owed, or may be, that no residual device gives.
+ */
+final class StandardSeries {
+  private static final Check ADDITIONAL = new AdditionalProtection();
+
+  private final Circuit circuit;
+  private final Edition edition;
+  private final List<Check> checks;
+
+  StandardSeries(Circuit circuit, Edition edition, List<Check> checks) {
+    this.circuit = circuit;
+    this.edition = edition;
+    this.checks = checks;
+  }
+
+  List<Breaker> devices() {
+    List<Breaker> plain = devices(null);
+    return residualOwed(plain.get(0)) ? devices(residual()) : plain;
+  }
+
+  /** Every rating, letter and capacity of the series, with or without a residual function. */
+  private List<Breaker> devices(Residual residual) {
+    List<Breaker> series = new ArrayList<>();
+    LiveConductors live = live();
+    Integer poles = live == null ? null : LiveIsolation.poles(circuit, live, told());
+    Nameplate face = face(live, poles);
+    for (Row rating : edition.table(TableName.STANDARD_RATINGS).rows()) {
+      for (Row band : edition.table(TableName.MAGNETIC_BANDS).rows()) {
+        for (Row capacity : edition.table(TableName.STANDARD_CAPACITIES).rows()) {
+          DeviceData data =
+              new DeviceData(
+                  "/device",
+                  null,
+                  residual == null ? "IEC 60898-1" : "IEC 61009-1",
+                  rating.keys().get(0).to(),
+                  capacity.keys().get(0).to(),
+                  null,
+                  poles,
+                  null,
+                  residual,
+                  null,
+                  List.of(),
+                  List.of(),
+                  face);
+          series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
+        }
+      }
+    }
+    return series;
+  }
+
+  private boolean residualOwed(Breaker plain) {
+    if (circuit.residualDevice() != null || !checked()) {
+      return false;
+    }
+    Verdict verdict = CircuitCheck.one(ADDITIONAL, circuit.with(plain), edition, false).verdict();
+    return verdict != Verdict.COMPLIES && verdict != Verdict.NOT_APPLICABLE;
+  }
+
+  private boolean checked() {
+    return checks.stream().anyMatch(check -> check.name() == CheckName.ADDITIONAL_PROTECTION);
+  }
+
+  private Residual residual() {
+    double operating =
+        edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
+    return new Residual(
+        ResidualTypeRule.least(circuit, edition), operating, Residual.Delay.GENERAL, null);
+  }
+
+  private LiveConductors live() {
+    Integer phases = circuit.supply().phases();
+    boolean onePhase = phases != null && phases == 1;
+    return circuit.live() == null && onePhase ? new LiveConductors(1, true) : circuit.live();
+  }
+
+  private Dossier told() {
+    return new Dossier(edition, Allowance.NOTHING, Working.silent());
+  }
+
+  /** Of two poles those for two lines are asked for: such for one line and neutral exist too. */
+  private Nameplate face(LiveConductors live, Integer poles) {
+    if (live == null || live.lines() != 2 || poles != 2) {
+      return Nameplate.NONE;
+    }
+    double voltage = edition.constant(Constant.NOMINAL_LINE_TO_LINE).number();
+    return new Nameplate(voltage, null, poles, null, null, null, List.of());
+  }
+}
