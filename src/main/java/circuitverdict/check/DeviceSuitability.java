@@ -50,6 +50,7 @@ public final class DeviceSuitability implements Check {
       ChargingPoles.hold(circuit, live, judgement, d);
       SuitableAmbient.hold(circuit, live, judgement, d);
     }
+    ResidualDeviceProtection.hold(circuit, live, judgement, d);
     PowerDirection.hold(circuit, judgement, d);
     SuitablePollution.hold(circuit, judgement, d);
     DeclaredDevice.hold(circuit, judgement, d);

@@ -53,8 +53,10 @@ public sealed interface ProtectiveDevice {
    *
    * @param data common data
    * @param makingBreakingA residual making and breaking capacity IΔm, A; null where not stated
+   * @param conditionalA rated conditional short-circuit current Inc, A; null where not stated
    */
-  record Rccb(DeviceData data, Double makingBreakingA) implements ProtectiveDevice {}
+  record Rccb(DeviceData data, Double makingBreakingA, Double conditionalA)
+      implements ProtectiveDevice {}
 
   /**
    * A device whose standard is not stated, or that this version does not judge.

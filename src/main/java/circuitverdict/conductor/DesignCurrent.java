@@ -26,6 +26,7 @@ public final class DesignCurrent {
   private static final Formula SINGLE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(U·cosφ·η/100)");
   private static final Formula THREE = Formula.of("Ib", Unit.AMPERE, "P·n·kd/(√3·U·cosφ·η/100)");
   private static final Formula POINTS = Formula.of("Ib", Unit.AMPERE, "Ir·n·kd");
+  private static final Formula LAMPS = Formula.of("P", Unit.WATT, "kl·Plamps");
   private static final Formula SUM = Formula.of("Ib", Unit.AMPERE, "Isum + Ipart");
   private static final Formula DIVERSE = Formula.of("Ib", Unit.AMPERE, "kd·Isum");
 
@@ -164,8 +165,10 @@ public final class DesignCurrent {
 
   private Figure ofPower(Load load, String place) {
     Figure power = d.given("P", load.ratedPowerW(), Unit.WATT, new Pointer(place, "ratedPowerW"));
+    boolean byWatts = isLampOfNoData(load);
     Figure efficiency = efficiency(load, place);
-    Figure cosine = powerFactor(load, place);
+    Figure cosine = byWatts ? one("cosφ") : powerFactor(load, place);
+    power = byWatts ? lampInput(power, place) : power;
     Boolean spread =
         live == null
             ? null
@@ -246,6 +249,22 @@ public final class DesignCurrent {
       return drawn;
     }
     return d.need("η", load.efficiencyPercent(), Unit.PERCENT, at);
+  }
+
+  /** Discharge and fluorescent lamps of which the watts alone are stated. */
+  private boolean isLampOfNoData(Load load) {
+    return load.kind() == Load.Kind.DISCHARGE
+        && load.powerFactor() == null
+        && load.efficiencyPercent() == null
+        && !least
+        && d.allows(Allowance.TABLE_DEFAULTS);
+  }
+
+  /** What such lamps draw for their watts, by guidance: a failure rests on no such figure. */
+  private Figure lampInput(Figure power, String place) {
+    Figure factor = d.constant("kl", Constant.LAMP_INPUT_DISCHARGE);
+    d.assumeCurable(NoteCode.ASSUMED_LAMP_INPUT, new Pointer(place, "powerFactor"), factor);
+    return d.working().step(LAMPS, factor, power.as("Plamps"));
   }
 
   /** Of a resistance 1 by its nature: nothing about the installation is assumed by that. */

@@ -147,8 +147,10 @@ final class StartOfLoad {
     } else if (peaks.known()) {
       guided = d.working().step(OF_PEAK, peak);
     }
+    // A pulse is told by its peak and half-value time: its energy is that of the peak.
+    boolean byPeak = peaks.known() || kind(duration) == Kind.PULSE && peak.known();
     Figure energy =
-        peaks.known()
+        byPeak
             ? d.working().step(PEAK_ENERGY, peak, duration)
             : d.working().step(ENERGY, current, duration);
     return new LoadStart(kind(duration), current, duration, peak, guided, offset, energy, held);

@@ -98,6 +98,9 @@ public enum NoteCode {
       "Residual making and breaking capacity taken as the least of the standard."),
   ASSUMED_EXACT_READING("Readings taken as exact: no uncertainty is stated."),
   ASSUMED_COPPER("Conductors taken as copper."),
+  ASSUMED_LAMP_INPUT(
+      "Power factor and losses of discharge lamps not stated: the usual factor over their watts was"
+          + " taken."),
   ASSUMED_UNITY_POWER_FACTOR("Power factor taken as 1, by the kind of load."),
   ASSUMED_THIRD_HARMONIC("Third harmonic taken as the most for which no factor is needed."),
   ASSUMED_RATED_VOLTAGE("Rated voltage taken as the least of the standard for such a device."),
@@ -239,6 +242,15 @@ public enum NoteCode {
       "It supplies caravans or boats, which protective multiple earthing must not serve."),
   DECLARATION_NOT_STATED(
       "Whether the assembly's maker declares the device for it was not stated, and is not judged."),
+  RESIDUAL_DEVICE_FEEDS_OTHERS(
+      "The residual current device is judged for this circuit: the currents of others that it feeds add"
+          + " up in it."),
+  RESIDUAL_DEVICE_OVERLOAD(
+      "No device before or behind the residual current device is rated to protect it from overload: its"
+          + " maker's instructions for a load that cannot overload would settle the question."),
+  CONDITIONAL_WITH_NAMED_DEVICE(
+      "The conditional short-circuit current holds with the protective device that the maker of the"
+          + " residual current device names for it."),
   ASSEMBLY_AMBIENT_NOT_STATED(
       "The temperature in the assembly was not stated: above its reference temperature a device"
           + " carries less than its rated current, which is then not judged."),

@@ -172,8 +172,12 @@ public sealed interface Change {
     }
   }
 
-  /** A residual current device before the circuit; its poles null where they do not follow. */
-  record ResidualDevice(Residual.Type type, double operatingA, double ratedA, Integer poles)
+  /**
+   * A residual current device before the circuit; poles and conditional short-circuit current null
+   * where they do not follow.
+   */
+  record ResidualDevice(
+      Residual.Type type, double operatingA, double ratedA, Integer poles, Double conditionalA)
       implements Change {
     static final String STANDARD = "IEC 61008-1";
 
@@ -192,7 +196,7 @@ public sealed interface Change {
               null,
               residual,
               List.of());
-      return circuit.withResidual(new Rccb(data, null));
+      return circuit.withResidual(new Rccb(data, null, conditionalA));
     }
 
     @Override
@@ -202,6 +206,9 @@ public sealed interface Change {
       members.add(new Member("/residualDevice/ratedCurrentA", ratedA));
       if (poles != null) {
         members.add(new Member("/residualDevice/poles", poles));
+      }
+      if (conditionalA != null) {
+        members.add(new Member("/residualDevice/conditionalCapacityA", conditionalA));
       }
       members.add(new Member("/residualDevice/residual/operatingCurrentA", operatingA));
       members.add(new Member("/residualDevice/residual/type", type.name()));

@@ -12,6 +12,11 @@ import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.explain.Allowance;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Working;
+import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
@@ -171,7 +176,23 @@ final class Changes {
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
     return List.of(
         new Change.ResidualDevice(
-            ResidualTypeRule.least(circuit, edition), operating, rated, residualPoles()));
+            ResidualTypeRule.least(circuit, edition),
+            operating,
+            rated,
+            residualPoles(),
+            conditional()));
+  }
+
+  /** The least usual short-circuit capacity that reaches the greatest current; null without one. */
+  private Double conditional() {
+    Dossier told = new Dossier(edition, Allowance.NOTHING, Working.silent());
+    Figure greatest = GreatestCurrent.ofWay(circuit, circuit.live(), null, told);
+    for (Double capacity : keys(edition.table(TableName.STANDARD_CAPACITIES))) {
+      if (greatest.value() <= capacity) {
+        return capacity;
+      }
+    }
+    return null;
   }
 
   /** Such devices have an even number of poles, one for each live conductor at the least. */

@@ -51,6 +51,7 @@ public enum Clause {
   PROTECTIVE_TABLE("protective-table"),
   RATING("rating"),
   RATING_APPENDIX("rating-appendix"),
+  RESIDUAL_DEVICE_PROTECTION("residual-device-protection"),
   RESIDUAL_TYPE("residual-type"),
   RING("ring"),
   SAUNA("sauna"),

@@ -35,6 +35,7 @@ public enum Constant {
   DISCONNECTION_SCOPE_OTHER_TN("disconnection-scope", "other/TN"),
   DISCONNECTION_SCOPE_OTHER_TT("disconnection-scope", "other/TT"),
   INRUSH_DISCHARGE_FUSE("inrush-guidance", "discharge-fuse"),
+  LAMP_INPUT_DISCHARGE("lamp-input", "discharge"),
   INSULATION_RANGE_LARGEST_CSA("insulation-range", "largest-csa"),
   INSULATION_RANGE_LONGEST("insulation-range", "longest"),
   LEAST_LINE_SIZE_LIGHTING("least-line-size", "lighting"),

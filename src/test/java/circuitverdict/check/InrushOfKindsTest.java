@@ -95,9 +95,9 @@ class InrushOfKindsTest {
     // A motor 10 times for 10 s: 10·5 A on C16 would ride 50 A for 18 s; 10·10 A not.
     "motor, 5, C, 16, true",
     "motor, 10, C, 16, false",
-    // Discharge lamps 100 times for 0.5 ms: (100·1 A)²·0.0005 s = 5 A²s of (3·10 A)²/100 = 9 A²s.
-    "discharge, 1, B, 10, true",
-    "discharge, 2, B, 10, false"
+    // Discharge lamps 100 times for 0.5 ms: (√2·90 A)²·0.0005 s = 8.1 A²s of (3·10 A)²/100 = 9 A²s.
+    "discharge, 0.9, B, 10, true",
+    "discharge, 1, B, 10, false"
   })
   void typicalValuesStandInAtQuotation(
       String kind, double running, String letter, double rated, boolean holds) {
@@ -174,6 +174,29 @@ class InrushOfKindsTest {
           Reason.PROOF_WANTED, lamps.with("/requirements/evidence", "proved").finding(CHECK));
     } else {
       assertEquals(List.of(NoteCode.MAKER_COUNT_NEEDED), wanted(open(found)));
+    }
+  }
+
+  /**
+   * A pulse told by a multiple has the peak √2·m·Ib and its energy: (√2·126·2)²·0.0005 = 63.5 A²s
+   * of 64 A²s on a C16; with 127 times 64.5 A²s.
+   */
+  @ParameterizedTest
+  @CsvSource({"126, true", "127, false"})
+  void pulseOfAMultipleHasTheEnergyOfItsPeak(int multiple, boolean holds) {
+    Scenario supplies =
+        drivers("C", 16, 1)
+            .with("/stage", "design")
+            .with("/load/kind", "electronic")
+            .with("/load/designCurrentA", 2)
+            .withJson("/load/inrush", "{\"currentMultiple\": 1, \"durationS\": 0.0005}")
+            .with("/load/inrush/currentMultiple", multiple);
+    Finding found = supplies.finding(CHECK);
+    if (holds) {
+      actual(2 * Math.pow(multiple * 2, 2) * 0.0005, complies(found));
+      limit(64, found);
+    } else {
+      open(found);
     }
   }
 

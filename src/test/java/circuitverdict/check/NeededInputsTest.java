@@ -75,6 +75,9 @@ class NeededInputsTest {
     "DEVICE_SUITABILITY, /supply/localGeneration",
     "DEVICE_SUITABILITY, /residualDevice",
     "DEVICE_SUITABILITY, /residualDevice/poles",
+    "DEVICE_SUITABILITY, /residualDevice/standard",
+    "DEVICE_SUITABILITY, /residualDevice/ratedCurrentA",
+    "DEVICE_SUITABILITY, /residualDevice/conditionalCapacityA",
     "COMMISSIONING, /device",
     "COMMISSIONING, /supply/loopImpedanceOhm",
     "COMMISSIONING, /cable/protectiveCsaMm2",
@@ -136,6 +139,8 @@ class NeededInputsTest {
         .with("/supply/localGeneration", false)
         .with("/residualDevice/standard", "IEC 61008-1")
         .with("/residualDevice/poles", 2)
+        .with("/residualDevice/ratedCurrentA", 63)
+        .with("/residualDevice/conditionalCapacityA", 6000)
         .with("/residualDevice/residual/operatingCurrentA", 0.03)
         .with("/supply/phases", 1)
         .without("/supply/faultCurrents")

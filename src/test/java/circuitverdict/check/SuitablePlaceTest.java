@@ -173,7 +173,10 @@ class SuitablePlaceTest {
         Scenario.oven().with("/load/kind", "electronic").with("/supply/localGeneration", true);
     Scenario both = feeding.with("/device/unidirectional", false);
     complies(both.finding(CHECK));
-    Scenario behind = both.with("/residualDevice/standard", "IEC 61008-1");
+    Scenario behind =
+        both.with("/residualDevice/standard", "IEC 61008-1")
+            .with("/residualDevice/ratedCurrentA", 63)
+            .with("/residualDevice/conditionalCapacityA", 6000);
     open(behind.finding(CHECK), "/residualDevice/unidirectional");
     fails(behind.with("/residualDevice/unidirectional", true).finding(CHECK));
     complies(behind.with("/residualDevice/unidirectional", false).finding(CHECK));

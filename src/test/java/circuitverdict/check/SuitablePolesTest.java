@@ -199,6 +199,8 @@ class SuitablePolesTest {
         unplaced
             .with("/supply/localGeneration", false)
             .with("/residualDevice/standard", "IEC 61008-1")
+            .with("/residualDevice/ratedCurrentA", 63)
+            .with("/residualDevice/conditionalCapacityA", 6000)
             .with("/residualDevice/poles", 2)
             .with("/residualDevice/residual/operatingCurrentA", 0.03)
             .finding(CHECK));
@@ -211,6 +213,8 @@ class SuitablePolesTest {
         .with("/load/kind", "vehicle-charging")
         .with("/supply/localGeneration", false)
         .with("/residualDevice/standard", "IEC 61008-1")
+        .with("/residualDevice/ratedCurrentA", 63)
+        .with("/residualDevice/conditionalCapacityA", 6000)
         .with("/residualDevice/residual/operatingCurrentA", 0.03);
   }
 
@@ -227,6 +231,8 @@ class SuitablePolesTest {
             ? device
             : device
                 .with("/residualDevice/standard", "IEC 61008-1")
+                .with("/residualDevice/ratedCurrentA", 63)
+                .with("/residualDevice/conditionalCapacityA", 6000)
                 .with("/residualDevice/poles", ofResidual);
     return ofIncomer == null ? before : before.withJson("/incomer", switchOf(ofIncomer, true));
   }

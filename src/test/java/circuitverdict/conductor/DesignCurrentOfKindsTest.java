@@ -41,6 +41,43 @@ class DesignCurrentOfKindsTest {
     assertEquals(20, found.comparisons().get(0).actual().value(), 1e-9);
   }
 
+  /**
+   * Lamps of which the watts alone are known draw 1.8 times those (On-Site Guide, appendix A, from
+   * memory): 20 of 58 W at 230 V, 9.08 A. With a power factor they are as any load.
+   */
+  @ParameterizedTest
+  @CsvSource({"quotation, true", "design, true", "sign-off, false"})
+  void lampsByTheirWatts(String stage, boolean taken) {
+    Scenario lamps =
+        power()
+            .with("/stage", stage)
+            .with("/load/kind", "discharge")
+            .with("/load/ratedPowerW", 58)
+            .with("/load/count", 20)
+            .without("/load/powerFactor");
+    Finding found = lamps.finding(CHECK);
+    assertEquals(taken, assumptions(found).contains(NoteCode.ASSUMED_LAMP_INPUT));
+    if (taken) {
+      assertEquals(1.8 * 20 * 58 / 230, found.comparisons().get(0).actual().value(), 1e-9);
+    } else {
+      open(found, "/load/powerFactor");
+    }
+    Finding known = lamps.with("/load/powerFactor", 0.9).finding(CHECK);
+    assertEquals(20 * 58 / 230.0 / 0.9, known.comparisons().get(0).actual().value(), 1e-9);
+  }
+
+  /** A stand-in carries a compliance, never a failure: 20 A at the most, 36 A by the factor. */
+  @Test
+  void lampsDoNotFailByTheirFactor() {
+    Scenario lamps =
+        power()
+            .with("/stage", "design")
+            .with("/load/kind", "discharge")
+            .with("/load/ratedPowerW", 4600)
+            .without("/load/powerFactor");
+    open(lamps.finding(CHECK), "/load/powerFactor");
+  }
+
   /** A rated outlet above the device is not made smaller by it: 45 A on a B32. */
   @ParameterizedTest
   @CsvSource({", 32", "16, 32", "32, 32", "45, 45"})

@@ -79,7 +79,7 @@ final class Devices {
   }
 
   static Rccb rccb(Residual residual, Double makingBreaking) {
-    return new Rccb(data("IEC 61008-1", 63.0, null, residual), makingBreaking);
+    return new Rccb(data("IEC 61008-1", 63.0, null, residual), makingBreaking, null);
   }
 
   static Other other() {

@@ -150,6 +150,9 @@ final class Devices {
     if (draw.percent(50)) {
       device.put("residualMakingBreakingA", draw.of(500, 1000, 3000));
     }
+    if (draw.percent(70)) {
+      device.put("conditionalCapacityA", draw.of(3000, 6000, 10_000));
+    }
     residual(device.putObject("residual"));
   }
 

@@ -270,6 +270,19 @@ enum Worsening {
       steps.dropped("/residualDevice/residualMakingBreakingA");
     }
   },
+  LOWER_CONDITIONAL_CAPACITY(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/residualDevice/conditionalCapacityA", List.of(10_000, 6000, 3000, 1000));
+      steps.dropped("/residualDevice/conditionalCapacityA");
+    }
+  },
+  SMALLER_RESIDUAL_DEVICE(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/residualDevice/ratedCurrentA", List.of(100, 80, 63, 40, 25, 16));
+    }
+  },
   LESS_SENSITIVE_RESIDUAL_DEVICE(EARTH_FAULT_DISCONNECTION, ADDITIONAL_PROTECTION) {
     @Override
     void worsen(Steps steps) {

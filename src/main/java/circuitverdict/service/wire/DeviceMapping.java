@@ -39,7 +39,8 @@ public final class DeviceMapping {
       case "IEC 60947-2" -> adjustable(m, data);
       case "BS 88-2", "BS 88-3", "BS 3036", "BS 1361", "BS 1362" ->
           new Fuse(data, m.text("utilizationCategory"));
-      case "IEC 61008-1" -> new Rccb(data, m.number("residualMakingBreakingA"));
+      case "IEC 61008-1" ->
+          new Rccb(data, m.number("residualMakingBreakingA"), m.number("conditionalCapacityA"));
       default -> new Other(data);
     };
   }

@@ -65,7 +65,9 @@ public final class UnusedMembers {
           "residualDevice",
           Set.of(
               "standard",
+              "ratedCurrentA",
               "breakingCapacityA",
+              "conditionalCapacityA",
               "residual",
               "residualMakingBreakingA",
               "arcFaultDetection",

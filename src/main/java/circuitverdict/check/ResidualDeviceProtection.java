@@ -1,0 +1,140 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Other;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.device.RatedCurrent;
+import circuitverdict.device.ResidualTime;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.fault.GreatestCurrent;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import java.util.List;
+
+/**
+ * Protection of an RCCB itself (536.4.3.2, from memory): it breaks nothing but residual currents.
+ * From overload it is protected by a device in series whose rated current or setting does not
+ * exceed its own. A short circuit it stands up to its own making and breaking capacity, and up to
+ * its rated conditional short-circuit current with the protective device that its maker names.
+ * Judged for this circuit: what else it feeds is not known.
+ */
+final class ResidualDeviceProtection {
+  private static final String RATED = "ratedCurrentA";
+  private static final String CONDITIONAL = "conditionalCapacityA";
+
+  private ResidualDeviceProtection() {}
+
+  static void hold(Circuit circuit, LiveConductors live, Judgement judgement, Dossier d) {
+    ProtectiveDevice before = circuit.residualDevice();
+    if (before != null && before.data().standard() == null) {
+      // It may be one that must be protected by others.
+      d.missing(Suitability.at(before, "standard"));
+      judgement.undetermined();
+    }
+    if (!(before instanceof Rccb residual)) {
+      return;
+    }
+    judgement.by(Clause.RESIDUAL_DEVICE_PROTECTION);
+    d.remark(NoteCode.RESIDUAL_DEVICE_FEEDS_OTHERS);
+    overload(circuit, residual, judgement, d);
+    shortCircuit(circuit, live, residual, judgement, d);
+  }
+
+  private static void overload(Circuit circuit, Rccb residual, Judgement judgement, Dossier d) {
+    String place = residual.data().place();
+    Figure carries =
+        d.need(
+            "In,RCCB",
+            residual.data().ratedCurrentA(),
+            Unit.AMPERE,
+            Suitability.at(residual, RATED));
+    Figure own = RatedCurrent.of(circuit.device(), d);
+    if (!carries.known()
+        || !own.known()
+        || Comparator.AT_MOST.holds(own.value(), carries.value())) {
+      judgement.compare(place, own, Comparator.AT_MOST, carries);
+      return;
+    }
+    ProtectiveDevice upstream = circuit.upstreamDevice();
+    if (upstream == null || upstream instanceof Rccb || upstream instanceof Other) {
+      d.missing(At.UPSTREAM);
+      judgement.open(place, own, Comparator.AT_MOST, carries);
+      return;
+    }
+    Figure above = RatedCurrent.of(upstream, d);
+    if (!above.known() || Comparator.AT_MOST.holds(above.value(), carries.value())) {
+      judgement.compare(place, above, Comparator.AT_MOST, carries);
+      return;
+    }
+    Figure least = Figure.lesser(own, above);
+    if (Boolean.FALSE.equals(circuit.load().canOverload())) {
+      // Where nothing can overload it, its maker says what is wanted.
+      d.missing(NoteCode.RESIDUAL_DEVICE_OVERLOAD, Suitability.at(residual, RATED), least);
+      judgement.open(place, least, Comparator.AT_MOST, carries);
+      return;
+    }
+    judgement.compare(place, least, Comparator.AT_MOST, carries);
+  }
+
+  private static void shortCircuit(
+      Circuit circuit, LiveConductors live, Rccb residual, Judgement judgement, Dossier d) {
+    String place = residual.data().place();
+    Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);
+    if (ContradictedCurrent.byLoops(circuit, live, greatest, d)) {
+      judgement.undetermined();
+      return;
+    }
+    Double stated = residual.conditionalA();
+    if (stated != null && !exceeds(greatest, stated)) {
+      d.remark(NoteCode.CONDITIONAL_WITH_NAMED_DEVICE);
+      judgement.compare(place, greatest, Comparator.AT_MOST, conditional(residual, d));
+      return;
+    }
+    Figure breaks = ResidualTime.breaks(residual, d);
+    if (!exceeds(greatest, breaks.value())) {
+      judgement.compare(place, greatest, Comparator.AT_MOST, breaks);
+    } else if (stated == null) {
+      d.missing(Suitability.at(residual, CONDITIONAL));
+      judgement.open(place, greatest, Comparator.AT_MOST, breaks);
+    } else {
+      above(circuit, live, greatest, conditional(residual, d), judgement, d);
+    }
+  }
+
+  /**
+   * The greatest of any kind may stand in for kinds not stated: only stated ones fail for certain.
+   */
+  private static void above(
+      Circuit circuit,
+      LiveConductors live,
+      Figure greatest,
+      Figure conditional,
+      Judgement judgement,
+      Dossier d) {
+    String place = circuit.residualDevice().data().place();
+    List<Pointer> open = GreatestCurrent.heldByAnyKind(circuit, live);
+    Figure certain = open.isEmpty() ? greatest : GreatestCurrent.stated(circuit, live, d);
+    if (exceeds(certain, conditional.value())) {
+      judgement.compare(place, certain, Comparator.AT_MOST, conditional);
+      return;
+    }
+    open.forEach(d::missing);
+    judgement.open(place, greatest, Comparator.AT_MOST, conditional);
+  }
+
+  private static Figure conditional(Rccb residual, Dossier d) {
+    Pointer at = Suitability.at(residual, CONDITIONAL);
+    return d.given("Inc", residual.conditionalA(), Unit.AMPERE, at);
+  }
+
+  private static boolean exceeds(Figure current, double limit) {
+    return current.known() && !Comparator.AT_MOST.holds(current.value(), limit);
+  }
+}
