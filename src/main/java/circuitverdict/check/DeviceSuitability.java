@@ -16,9 +16,9 @@ import circuitverdict.standard.Clause;
  * standards), question by question: each is a rule of its own. Poles, voltages and users come in
  * classes: they are met or not, and have no margin.
  *
- * <p>Examined only where they are stated: the temperature in the assembly and the pollution degree;
- * and the declaration of the assembly's maker where no assembly is described. The frequency is
- * examined for every check alike.
+ * <p>Examined only where they are stated: temperature and humidity in the assembly and the
+ * pollution degree; and the declaration of the assembly's maker where no assembly is described. The
+ * frequency is examined for every check alike.
  */
 public final class DeviceSuitability implements Check {
   @Override
@@ -53,6 +53,7 @@ public final class DeviceSuitability implements Check {
     ResidualDeviceProtection.hold(circuit, live, judgement, d);
     PowerDirection.hold(circuit, judgement, d);
     SuitablePollution.hold(circuit, judgement, d);
+    SuitableHumidity.hold(circuit, judgement, d);
     DeclaredDevice.hold(circuit, judgement, d);
     return judgement.conclude();
   }

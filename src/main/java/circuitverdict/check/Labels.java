@@ -92,6 +92,10 @@ public final class Labels {
           Map.entry("frequencyHz", "tables for this frequency"),
           Map.entry("concealment", "how the cable is concealed"),
           Map.entry("residualWaveform", "the waveform of residual current of the load"),
+          Map.entry(
+              "directCurrentDetection",
+              "whether the charging equipment detects 6 mA direct current"),
+          Map.entry("relativeHumidityPercent", "the humidity in the assembly"),
           Map.entry("type", "the type of the residual current device"),
           Map.entry("arcFaultDetection", "whether the device detects arc faults"),
           Map.entry("operatedBy", "who operates the installation"),

@@ -18,7 +18,7 @@ import circuitverdict.standard.TableName;
  * Type of a residual current device by the waveform that the load may cause (531.3.3): it detects
  * at least that one; type AC serves fixed equipment only, known to cause no direct current;
  * charging points ask for type B, or for what detects 6 mA of direct current beside type A or F
- * (722.531.3.101), which no request states.
+ * (722.531.3.101).
  */
 public final class ResidualTypeRule {
   private ResidualTypeRule() {}
@@ -40,7 +40,7 @@ public final class ResidualTypeRule {
     }
     Boolean charging = ChargingPoint.supplied(circuit);
     if (Boolean.TRUE.equals(charging)) {
-      return charging(type, device, judgement, d);
+      return charging(type, circuit.load(), judgement, d);
     }
     Waveform waveform = waveform(circuit.load());
     if (waveform != null && !detects(type, waveform, d.edition())) {
@@ -56,7 +56,9 @@ public final class ResidualTypeRule {
   /** The least type that suits, from type A on: that is what is offered where nothing is known. */
   public static Residual.Type least(Circuit circuit, Edition edition) {
     Waveform waveform = waveform(circuit.load());
-    if (Boolean.TRUE.equals(ChargingPoint.supplied(circuit))) {
+    boolean charging = Boolean.TRUE.equals(ChargingPoint.supplied(circuit));
+    boolean smooth = waveform == Waveform.SMOOTH_DIRECT;
+    if (charging && (smooth || !Boolean.TRUE.equals(detectsDirect(circuit.load())))) {
       return Residual.Type.B;
     }
     for (Residual.Type type : Residual.Type.values()) {
@@ -72,16 +74,36 @@ public final class ResidualTypeRule {
     return edition.table(TableName.RESIDUAL_TYPES).at(waveform.word(), type.name()).number() > 0;
   }
 
-  private static Boolean charging(
-      Residual.Type type, ProtectiveDevice device, Judgement judgement, Dossier d) {
+  private static Boolean charging(Residual.Type type, Load load, Judgement judgement, Dossier d) {
     judgement.by(Clause.CHARGING_RESIDUAL);
     if (type == Residual.Type.AC) {
       return false;
     }
-    d.missing(
-        NoteCode.DIRECT_CURRENT_DETECTION,
-        new Pointer(device.data().place() + "/residual", "type"));
-    return null;
+    Boolean detection = detectsDirect(load);
+    if (detection == null) {
+      d.missing(NoteCode.DIRECT_CURRENT_DETECTION, At.DIRECT_CURRENT_DETECTION);
+      return null;
+    }
+    Waveform waveform = waveform(load);
+    boolean other = waveform != null && waveform != Waveform.SMOOTH_DIRECT;
+    return detection && (!other || detects(type, waveform, d.edition()));
+  }
+
+  /** Whether all that charges detects direct current itself; null where that is not stated. */
+  private static Boolean detectsDirect(Load load) {
+    if (load.directCurrentDetection() != null || load.parts().isEmpty()) {
+      return load.directCurrentDetection();
+    }
+    Boolean all = true;
+    for (Load part : load.parts()) {
+      boolean draws = part.kind() != null && part.kind().onlyDraws() && !part.hasSocketOutlet();
+      Boolean one = draws ? Boolean.TRUE : detectsDirect(part);
+      if (Boolean.FALSE.equals(one)) {
+        return false;
+      }
+      all = one == null ? null : all;
+    }
+    return all;
   }
 
   /** Whether type AC may serve at all: where everything is fixed, or the edition does not ask. */

@@ -8,6 +8,7 @@ package circuitverdict.circuit;
  * @param conditionalRatingA conditional short-circuit rating, A
  * @param maximumUpstreamFuseA greatest fuse before it, A
  * @param ambientTemperatureC temperature of the air in it, °C
+ * @param relativeHumidityPercent relative humidity of that air, %
  * @param deviceDeclared whether its maker declares the device for it
  */
 public record Assembly(
@@ -16,4 +17,5 @@ public record Assembly(
     Double conditionalRatingA,
     Double maximumUpstreamFuseA,
     Double ambientTemperatureC,
+    Double relativeHumidityPercent,
     Boolean deviceDeclared) {}

@@ -21,6 +21,7 @@ import java.util.List;
  * @param thirdHarmonicPercent third harmonic of the line current, %
  * @param protectiveConductorCurrentA standing current in the protective conductor, A
  * @param residualWaveform waveform of the residual current that it may cause
+ * @param directCurrentDetection whether the charging equipment detects 6 mA of direct current
  * @param parts its parts where it is mixed
  */
 public record Load(
@@ -40,6 +41,7 @@ public record Load(
     Double thirdHarmonicPercent,
     Double protectiveConductorCurrentA,
     Waveform residualWaveform,
+    Boolean directCurrentDetection,
     List<Load> parts) {
 
   /** Kind of load. */
@@ -118,6 +120,7 @@ public record Load(
         thirdHarmonicPercent,
         protectiveConductorCurrentA,
         residualWaveform,
+        directCurrentDetection,
         parts);
   }
 

@@ -56,10 +56,14 @@ public final class At {
   public static final Pointer OPERATED_BY = new Pointer("/premises", "operatedBy");
   public static final Pointer HIGHER_RISK = new Pointer("/premises", "higherRiskResidential");
   public static final Pointer RESIDUAL_WAVEFORM = new Pointer(LOAD, "residualWaveform");
+  public static final Pointer DIRECT_CURRENT_DETECTION =
+      new Pointer(LOAD, "directCurrentDetection");
   public static final Pointer OUTLET_RATING = new Pointer(LOAD, "ratedCurrentA");
   public static final Pointer ARC_FAULT = new Pointer(DEVICE, "arcFaultDetection");
   public static final Pointer POLLUTION = new Pointer("/premises", "pollutionDegree");
   public static final Pointer ASSEMBLY_AMBIENT = new Pointer("/assembly", "ambientTemperatureC");
+  public static final Pointer ASSEMBLY_HUMIDITY =
+      new Pointer("/assembly", "relativeHumidityPercent");
   public static final Pointer DEVICE_DECLARED = new Pointer("/assembly", "deviceDeclared");
 
   private At() {}

@@ -60,7 +60,7 @@ public enum NoteCode {
           + " circuit, or say how each is protected."),
   DIRECT_CURRENT_DETECTION(
       "A charging point asks for type B, or for detection of 6 mA of direct current beside type A or"
-          + " F, which no request states."),
+          + " F."),
   SELECTIVITY_DATA_NEEDED(
       "What the maker declares of the selectivity of the two devices, up to which current, would"
           + " settle the question."),
@@ -248,6 +248,9 @@ public enum NoteCode {
   RESIDUAL_DEVICE_OVERLOAD(
       "No device before or behind the residual current device is rated to protect it from overload: its"
           + " maker's instructions for a load that cannot overload would settle the question."),
+  HUMIDITY_BEYOND_STANDARD(
+      "Moister than the standard of the device is made for at this temperature: its maker's word would"
+          + " settle the question."),
   CONDITIONAL_WITH_NAMED_DEVICE(
       "The conditional short-circuit current holds with the protective device that the maker of the"
           + " residual current device names for it."),

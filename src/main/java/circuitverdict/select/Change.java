@@ -284,6 +284,9 @@ public sealed interface Change {
         members.add(new Member("/device/residual/type", residual.type().name()));
         members.add(new Member("/device/residual/delay", "general"));
       }
+      if (device.data().arcFaultDetection() != null) {
+        members.add(new Member("/device/arcFaultDetection", device.data().arcFaultDetection()));
+      }
     }
 
     @Override

@@ -41,6 +41,9 @@ public final class Designation {
       face.append(Shown.plain(1000 * residual.operatingCurrentA())).append(" mA");
       face.append(residual.type() == null ? "" : " type " + residual.type());
     }
+    if (Boolean.TRUE.equals(data.arcFaultDetection())) {
+      face.append(face.length() == 0 ? "" : ", ").append("arc fault detection");
+    }
     return face.toString();
   }
 

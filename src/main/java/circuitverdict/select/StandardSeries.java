@@ -22,12 +22,14 @@ import circuitverdict.standard.Edition;
 import circuitverdict.standard.Row;
 import circuitverdict.standard.TableName;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * The devices of the standard series for a circuit: every characteristic, rated current and
  * breaking capacity of IEC 60898-1, class 3, with the poles that the circuit needs; to IEC 61009-1
- * and with 30 mA where additional protection is owed, or may be, that no residual device gives.
+ * and with 30 mA where additional protection is owed, or may be, that no residual device gives, and
+ * with arc fault detection where that is owed.
  */
 final class StandardSeries {
   private static final Check ADDITIONAL = new AdditionalProtection();
@@ -42,13 +44,26 @@ final class StandardSeries {
     this.checks = checks;
   }
 
+  /** Of what they may have built in, the least with which additional protection is given. */
   List<Breaker> devices() {
-    List<Breaker> plain = devices(null);
-    return residualOwed(plain.get(0)) ? devices(residual()) : plain;
+    List<Residual> residuals = new ArrayList<>();
+    residuals.add(null);
+    if (circuit.residualDevice() == null && checked()) {
+      residuals.add(residual());
+    }
+    for (Boolean arcFault : Arrays.asList(null, Boolean.TRUE)) {
+      for (Residual residual : residuals) {
+        List<Breaker> series = devices(residual, arcFault);
+        if (!checked() || protects(series.get(0))) {
+          return series;
+        }
+      }
+    }
+    return devices(residuals.get(residuals.size() - 1), null);
   }
 
-  /** Every rating, letter and capacity of the series, with or without a residual function. */
-  private List<Breaker> devices(Residual residual) {
+  /** Every rating, letter and capacity of the series, with what they have built in. */
+  private List<Breaker> devices(Residual residual, Boolean arcFault) {
     List<Breaker> series = new ArrayList<>();
     LiveConductors live = live();
     Integer poles = live == null ? null : LiveIsolation.poles(circuit, live, told());
@@ -67,7 +82,7 @@ final class StandardSeries {
                   poles,
                   null,
                   residual,
-                  null,
+                  arcFault,
                   List.of(),
                   List.of(),
                   face);
@@ -78,12 +93,9 @@ final class StandardSeries {
     return series;
   }
 
-  private boolean residualOwed(Breaker plain) {
-    if (circuit.residualDevice() != null || !checked()) {
-      return false;
-    }
-    Verdict verdict = CircuitCheck.one(ADDITIONAL, circuit.with(plain), edition, false).verdict();
-    return verdict != Verdict.COMPLIES && verdict != Verdict.NOT_APPLICABLE;
+  private boolean protects(Breaker one) {
+    Verdict verdict = CircuitCheck.one(ADDITIONAL, circuit.with(one), edition, false).verdict();
+    return verdict == Verdict.COMPLIES || verdict == Verdict.NOT_APPLICABLE;
   }
 
   private boolean checked() {

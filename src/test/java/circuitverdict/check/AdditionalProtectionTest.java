@@ -184,6 +184,52 @@ class AdditionalProtectionTest {
     assertEquals(verdict, verdict(rcbo(charging).with("/device/residual/type", type)));
   }
 
+  /** 722.531.3.101: detection of 6 mA in the equipment (IEC 62955) serves beside type A or F. */
+  @ParameterizedTest
+  @CsvSource({
+    "A, true, smooth-direct, COMPLIES",
+    "A, true, , COMPLIES",
+    "F, true, pulsating-direct, COMPLIES",
+    "A, true, mixed-frequency, DOES_NOT_COMPLY",
+    "AC, true, smooth-direct, DOES_NOT_COMPLY",
+    "A, false, smooth-direct, DOES_NOT_COMPLY",
+    "B, false, smooth-direct, COMPLIES"
+  })
+  void directCurrentDetectionServesBesideTypeA(
+      String type, boolean detects, String waveform, Verdict verdict) {
+    Scenario charging =
+        rcbo(OVEN.with("/load/kind", "vehicle-charging"))
+            .with("/device/residual/type", type)
+            .with("/load/directCurrentDetection", detects);
+    assertEquals(
+        verdict,
+        verdict(
+            waveform == null
+                ? charging.without("/load/residualWaveform")
+                : charging.with("/load/residualWaveform", waveform)));
+  }
+
+  /** Of parts each that may charge tells its own; a lamp beside it does not. */
+  @Test
+  void everyPartThatChargesTellsOfItsDetection() {
+    String lamp = "{\"kind\": \"led\", \"designCurrentA\": 1, \"connection\": \"fixed\"}";
+    String point =
+        "{\"kind\": \"vehicle-charging\", \"ratedCurrentA\": 16, \"connection\": \"fixed\"%s}";
+    Scenario mixed =
+        rcbo(OVEN.with("/load/kind", "mixed").without("/load/designCurrentA"))
+            .with("/load/residualWaveform", "smooth-direct")
+            .with("/device/residual/type", "A");
+    String told = point.formatted(", \"directCurrentDetection\": true");
+    Scenario all = mixed.withJson("/load/parts", "[" + lamp + "," + told + "]");
+    assertEquals(Verdict.COMPLIES, verdict(all));
+    Scenario open = mixed.withJson("/load/parts", "[" + lamp + "," + point.formatted("") + "]");
+    assertEquals(Verdict.NOT_DETERMINED, verdict(open));
+    assertTrue(missing(open).contains("/load/directCurrentDetection"));
+    String none = point.formatted(", \"directCurrentDetection\": false");
+    Scenario failing = mixed.withJson("/load/parts", "[" + none + "," + lamp + "]");
+    assertEquals(Verdict.DOES_NOT_COMPLY, verdict(failing));
+  }
+
   /** 415.1.1: no more than 30 mA; 0.0301 A exceeds it. */
   @ParameterizedTest
   @CsvSource({"0.01, COMPLIES", "0.03, COMPLIES", "0.0301, DOES_NOT_COMPLY"})

@@ -57,6 +57,44 @@ class SuitableChoiceTest {
     }
   }
 
+  /** 421.1.7: socket-outlets of a home for the elderly; series of the least that protects. */
+  @ParameterizedTest
+  @CsvSource({"true, , true, true", "false, , false, true", "true, 61009-1, true, false"})
+  void seriesHasTheArcFaultDetectionThatIsOwed(
+      boolean owed, String before, boolean arcFault, boolean residual) {
+    Scenario sockets =
+        Scenario.oven()
+            .without("/device")
+            .with("/load/kind", "socket-outlets")
+            .with("/load/connection", "socket-outlet")
+            .with("/load/ratedCurrentA", 13)
+            .with("/load/residualWaveform", "pulsating-direct")
+            .with("/premises/higherRiskResidential", owed);
+    Scenario circuit =
+        before == null
+            ? sockets
+            : sockets
+                .with("/residualDevice/standard", "IEC " + before)
+                .with("/residualDevice/breakingCapacityA", 6000)
+                .with("/residualDevice/poles", 2)
+                .with("/residualDevice/residual/operatingCurrentA", 0.03)
+                .with("/residualDevice/residual/type", "A")
+                .with("/residualDevice/residual/delay", "general");
+    DeviceSelection.Selection found =
+        new DeviceSelection(
+                circuit.circuit(),
+                circuit.edition(),
+                List.of(new AdditionalProtection()),
+                List.of())
+            .ofSeries(false);
+    assertFalse(found.selected().isEmpty());
+    for (DeviceSelection.Candidate each : found.selected()) {
+      DeviceData data = each.device().data();
+      assertEquals(arcFault ? Boolean.TRUE : null, data.arcFaultDetection());
+      assertEquals(residual, data.residual() != null);
+    }
+  }
+
   /** Poles that are too few are mended by the least number that will do. */
   @Test
   void moreProtectedPolesMend() {

@@ -97,6 +97,40 @@ class SuitablePlaceTest {
     fails(sockets.with("/premises/pollutionDegree", 4).finding(CHECK));
   }
 
+  /**
+   * 50 % at 40 °C, 90 % at 20 °C (normal service conditions of IEC 60898-1, IEC 60947-1 and IEC
+   * 60269-1, from memory). A temperature that is not stated counts as the warm one.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "IEC 60898-1, 20, 90, ",
+    "IEC 60898-1, 20, 90.1, /assembly/relativeHumidityPercent",
+    "IEC 60898-1, 20.1, 50, ",
+    "IEC 60898-1, 20.1, 50.1, /assembly/relativeHumidityPercent",
+    "IEC 60898-1, , 50, ",
+    "IEC 60898-1, , 51, /assembly/ambientTemperatureC",
+    "IEC 60898-1, , 91, /assembly/relativeHumidityPercent",
+    "BS 88-3, 40, 50, ",
+    "BS 88-3, 20, 91, /assembly/relativeHumidityPercent",
+    "BS 3036, 20, 10, /assembly/relativeHumidityPercent"
+  })
+  void moistAirIsForTheMaker(String standard, Double ambient, double humidity, String missing) {
+    Scenario device =
+        Scenario.oven()
+            .with("/device/standard", standard)
+            .with("/device/referenceTemperatureC", 40)
+            .with("/assembly/deviceDeclared", true)
+            .with("/assembly/relativeHumidityPercent", humidity);
+    Finding found =
+        (ambient == null ? device : device.with("/assembly/ambientTemperatureC", ambient))
+            .finding(CHECK);
+    if (missing == null) {
+      complies(found);
+    } else {
+      open(found, missing);
+    }
+  }
+
   /** Where it is not stated nothing rests on it, and the answer says so. */
   @ParameterizedTest
   @CsvSource({"sign-off", "design", "quotation"})

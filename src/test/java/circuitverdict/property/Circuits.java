@@ -168,6 +168,9 @@ final class Circuits {
           "residualWaveform",
           draw.of("sinusoidal", "pulsating-direct", "mixed-frequency", "smooth-direct"));
     }
+    if (kind.equals("vehicle-charging") && draw.percent(70)) {
+      load.put("directCurrentDetection", draw.percent(80));
+    }
   }
 
   /** What stands behind the device. */

@@ -51,6 +51,7 @@ final class Exceptions {
     return check == CheckName.DEVICE_SUITABILITY
         && (pointer.equals("/assembly")
             || pointer.equals("/assembly/ambientTemperatureC")
+            || pointer.equals("/assembly/relativeHumidityPercent")
             || pointer.equals("/premises")
             || pointer.equals("/premises/pollutionDegree")
             || pointer.equals("/residualDevice")

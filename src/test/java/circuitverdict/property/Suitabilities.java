@@ -63,6 +63,7 @@ final class Suitabilities {
           body.get("assembly") instanceof ObjectNode given ? given : body.putObject("assembly");
       often(85, assembly, "deviceDeclared", draw.percent(85));
       often(70, assembly, "ambientTemperatureC", draw.of(20, 25, 30, 33, 38, 45, 55));
+      often(30, assembly, "relativeHumidityPercent", draw.of(30, 50, 70, 90, 95));
     }
   }
 

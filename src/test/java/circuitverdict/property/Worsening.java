@@ -396,6 +396,18 @@ enum Worsening {
       steps.listed("/premises/pollutionDegree", List.of(1, 2, 3, 4));
     }
   },
+  MORE_HUMIDITY(DEVICE_SUITABILITY) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/assembly/relativeHumidityPercent", List.of(30, 50, 70, 90, 95));
+    }
+  },
+  NO_DIRECT_CURRENT_DETECTION(ADDITIONAL_PROTECTION) {
+    @Override
+    void worsen(Steps steps) {
+      steps.listed("/load/directCurrentDetection", List.of(true, false));
+    }
+  },
   LESS_TRAINED_USERS(DEVICE_SUITABILITY) {
     @Override
     void worsen(Steps steps) {

@@ -102,6 +102,7 @@ public final class CircuitMapping {
         m.number("thirdHarmonicPercent"),
         m.number("protectiveConductorCurrentA"),
         m.word("residualWaveform", Load.Waveform.class),
+        m.bool("directCurrentDetection"),
         m.list("parts", (node, place) -> load(Members.of(node, place))));
   }
 
@@ -162,6 +163,7 @@ public final class CircuitMapping {
         m.number("conditionalRatingA"),
         m.number("maximumUpstreamFuseA"),
         m.number("ambientTemperatureC"),
+        m.number("relativeHumidityPercent"),
         m.bool("deviceDeclared"));
   }
 

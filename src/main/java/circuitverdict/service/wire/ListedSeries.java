@@ -29,6 +29,9 @@ final class ListedSeries implements Listed {
     json.writeNumberField("energyClass", device.energyClass());
     face(json, data);
     residual(json, data.residual());
+    if (data.arcFaultDetection() != null) {
+      json.writeBooleanField("arcFaultDetection", data.arcFaultDetection());
+    }
     json.writeEndObject();
   }
 
