@@ -134,7 +134,7 @@ final class BackUpRule {
   }
 
   /** Whether the conditional rating decides: holds, or would with what is not stated. */
-  private static boolean conditional(
+  static boolean conditional(
       Circuit circuit, LiveConductors live, Figure current, Judgement judgement, Dossier d) {
     Assembly assembly = circuit.assembly();
     Figure greatest = d.constant("Icc", Constant.ASSEMBLY_CONDITIONAL_GREATEST_CURRENT);

@@ -3,7 +3,6 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Load;
-import circuitverdict.circuit.LoadInrush;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.device.GeneralPurpose;
@@ -29,11 +28,7 @@ final class LampFuse {
   static boolean decides(Circuit circuit, LiveConductors live, Judgement judgement, Dossier d) {
     boolean lamps =
         circuit.load().kind() == Load.Kind.DISCHARGE && circuit.load().parts().isEmpty();
-    LoadInrush start = circuit.load().inrush();
-    boolean stated =
-        start != null
-            && start.durationS() != null
-            && (start.peakCurrentA() != null || start.currentMultiple() != null);
+    boolean stated = circuit.load().inrush().stated();
     if (!lamps
         || stated
         || !(circuit.device() instanceof Fuse fuse)

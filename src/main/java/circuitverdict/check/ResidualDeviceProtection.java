@@ -3,10 +3,13 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.circuit.ProtectiveDevice.Other;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.RatedCurrent;
-import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -16,14 +19,16 @@ import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
 import java.util.List;
 
 /**
  * Protection of an RCCB itself (536.4.3.2, from memory): it breaks nothing but residual currents.
  * From overload it is protected by a device in series whose rated current or setting does not
  * exceed its own. A short circuit it stands up to its own making and breaking capacity, and up to
- * its rated conditional short-circuit current with the protective device that its maker names.
- * Judged for this circuit: what else it feeds is not known.
+ * its rated conditional short-circuit current with the protective device that its maker names, or
+ * as part of an assembly up to the conditional rating of that. Judged for this circuit: what else
+ * it feeds is not known.
  */
 final class ResidualDeviceProtection {
   private static final String RATED = "ratedCurrentA";
@@ -37,6 +42,9 @@ final class ResidualDeviceProtection {
       // It may be one that must be protected by others.
       d.missing(Suitability.at(before, "standard"));
       judgement.undetermined();
+    }
+    if (before instanceof Breaker || before instanceof AdjustableBreaker) {
+      ResidualBreaker.hold(circuit, live, judgement, d);
     }
     if (!(before instanceof Rccb residual)) {
       return;
@@ -55,7 +63,7 @@ final class ResidualDeviceProtection {
             residual.data().ratedCurrentA(),
             Unit.AMPERE,
             Suitability.at(residual, RATED));
-    Figure own = RatedCurrent.of(circuit.device(), d);
+    Figure own = protecting(circuit.device(), d);
     if (!carries.known()
         || !own.known()
         || Comparator.AT_MOST.holds(own.value(), carries.value())) {
@@ -68,7 +76,7 @@ final class ResidualDeviceProtection {
       judgement.open(place, own, Comparator.AT_MOST, carries);
       return;
     }
-    Figure above = RatedCurrent.of(upstream, d);
+    Figure above = protecting(upstream, d);
     if (!above.known() || Comparator.AT_MOST.holds(above.value(), carries.value())) {
       judgement.compare(place, above, Comparator.AT_MOST, carries);
       return;
@@ -83,6 +91,17 @@ final class ResidualDeviceProtection {
     judgement.compare(place, least, Comparator.AT_MOST, carries);
   }
 
+  /**
+   * What a device is rated or set to carry, if it breaks overload at all: aM and gM links do not.
+   */
+  private static Figure protecting(ProtectiveDevice device, Dossier d) {
+    if (device instanceof Fuse fuse && !Boolean.TRUE.equals(GeneralPurpose.noted(fuse, d))) {
+      d.missing(Suitability.at(device, "utilizationCategory"));
+      return Figure.unknown("In", Unit.AMPERE);
+    }
+    return RatedCurrent.of(device, d);
+  }
+
   private static void shortCircuit(
       Circuit circuit, LiveConductors live, Rccb residual, Judgement judgement, Dossier d) {
     String place = residual.data().place();
@@ -92,41 +111,53 @@ final class ResidualDeviceProtection {
       return;
     }
     Double stated = residual.conditionalA();
-    if (stated != null && !exceeds(greatest, stated)) {
+    if (stated == null) {
+      own(circuit, live, residual, greatest, judgement, d);
+    } else if (!exceeds(greatest, stated)) {
       d.remark(NoteCode.CONDITIONAL_WITH_NAMED_DEVICE);
       judgement.compare(place, greatest, Comparator.AT_MOST, conditional(residual, d));
-      return;
-    }
-    Figure breaks = ResidualTime.breaks(residual, d);
-    if (!exceeds(greatest, breaks.value())) {
-      judgement.compare(place, greatest, Comparator.AT_MOST, breaks);
-    } else if (stated == null) {
-      d.missing(Suitability.at(residual, CONDITIONAL));
-      judgement.open(place, greatest, Comparator.AT_MOST, breaks);
-    } else {
+    } else if (!BackUpRule.conditional(circuit, live, greatest, judgement, d)) {
       above(circuit, live, greatest, conditional(residual, d), judgement, d);
+    }
+  }
+
+  /** What the standard makes every one stand (IEC 61008-1, from memory). */
+  private static void own(
+      Circuit circuit,
+      LiveConductors live,
+      Rccb residual,
+      Figure greatest,
+      Judgement judgement,
+      Dossier d) {
+    String place = residual.data().place();
+    Figure least = d.constant("Im", Constant.RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING);
+    if (!exceeds(greatest, least.value())) {
+      judgement.compare(place, greatest, Comparator.AT_MOST, least);
+    } else if (!BackUpRule.conditional(circuit, live, greatest, judgement, d)) {
+      d.missing(Suitability.at(residual, CONDITIONAL));
+      judgement.open(place, greatest, Comparator.AT_MOST, least);
     }
   }
 
   /**
    * The greatest of any kind may stand in for kinds not stated: only stated ones fail for certain.
    */
-  private static void above(
+  static void above(
       Circuit circuit,
       LiveConductors live,
       Figure greatest,
-      Figure conditional,
+      Figure limit,
       Judgement judgement,
       Dossier d) {
     String place = circuit.residualDevice().data().place();
     List<Pointer> open = GreatestCurrent.heldByAnyKind(circuit, live);
     Figure certain = open.isEmpty() ? greatest : GreatestCurrent.stated(circuit, live, d);
-    if (exceeds(certain, conditional.value())) {
-      judgement.compare(place, certain, Comparator.AT_MOST, conditional);
+    if (exceeds(certain, limit.value())) {
+      judgement.compare(place, certain, Comparator.AT_MOST, limit);
       return;
     }
     open.forEach(d::missing);
-    judgement.open(place, greatest, Comparator.AT_MOST, conditional);
+    judgement.open(place, greatest, Comparator.AT_MOST, limit);
   }
 
   private static Figure conditional(Rccb residual, Dossier d) {
@@ -134,7 +165,7 @@ final class ResidualDeviceProtection {
     return d.given("Inc", residual.conditionalA(), Unit.AMPERE, at);
   }
 
-  private static boolean exceeds(Figure current, double limit) {
+  static boolean exceeds(Figure current, double limit) {
     return current.known() && !Comparator.AT_MOST.holds(current.value(), limit);
   }
 }

@@ -17,8 +17,8 @@ import circuitverdict.standard.TableName;
 /**
  * Type of a residual current device by the waveform that the load may cause (531.3.3): it detects
  * at least that one; type AC serves fixed equipment only, known to cause no direct current;
- * charging points ask for type B, or for what detects 6 mA of direct current beside type A or F
- * (722.531.3.101).
+ * charging points ask for type B, or for what detects 6 mA of direct current beside type A or F,
+ * whatever the waveform (722.531.3.101).
  */
 public final class ResidualTypeRule {
   private ResidualTypeRule() {}
@@ -57,9 +57,9 @@ public final class ResidualTypeRule {
   public static Residual.Type least(Circuit circuit, Edition edition) {
     Waveform waveform = waveform(circuit.load());
     boolean charging = Boolean.TRUE.equals(ChargingPoint.supplied(circuit));
-    boolean smooth = waveform == Waveform.SMOOTH_DIRECT;
-    if (charging && (smooth || !Boolean.TRUE.equals(detectsDirect(circuit.load())))) {
-      return Residual.Type.B;
+    if (charging) {
+      boolean detection = Boolean.TRUE.equals(detectsDirect(circuit.load()));
+      return detection ? Residual.Type.A : Residual.Type.B;
     }
     for (Residual.Type type : Residual.Type.values()) {
       boolean offered = type != Residual.Type.AC;
@@ -84,9 +84,7 @@ public final class ResidualTypeRule {
       d.missing(NoteCode.DIRECT_CURRENT_DETECTION, At.DIRECT_CURRENT_DETECTION);
       return null;
     }
-    Waveform waveform = waveform(load);
-    boolean other = waveform != null && waveform != Waveform.SMOOTH_DIRECT;
-    return detection && (!other || detects(type, waveform, d.edition()));
+    return detection;
   }
 
   /** Whether all that charges detects direct current itself; null where that is not stated. */

@@ -109,7 +109,9 @@ final class StartOfLoad {
     boolean byPeak = inrush.currentMultiple() == null && !motor && (one.known() || peaked(load));
     if (byPeak) {
       Figure peak = value("ip1", inrush.peakCurrentA(), Unit.AMPERE, "peak", row, at);
-      return pulsed(d.working().step(PEAKS, count(load, place), peak), duration);
+      return peak.known()
+          ? pulsed(d.working().step(PEAKS, items(load, place), peak), duration)
+          : LoadStart.UNKNOWN;
     }
     Figure multiple = value("m", inrush.currentMultiple(), Unit.ONE, "multiple", row, at);
     Figure running = running(load, place);
@@ -118,7 +120,10 @@ final class StartOfLoad {
       return LoadStart.UNKNOWN;
     }
     Figure current = d.working().step(OF_MULTIPLE, multiple, running.as("Ib"));
-    Figure peaks = one.known() ? d.working().step(PEAKS, count(load, place), one) : one;
+    Figure peaks = one.known() ? d.working().step(PEAKS, items(load, place), one) : one;
+    if (one.known() && !peaks.known()) {
+      return LoadStart.UNKNOWN;
+    }
     return lasting(
         load, place, current, duration, peaks, held(load, place, multiple, running, duration));
   }
@@ -223,6 +228,18 @@ final class StartOfLoad {
   /** Kinds whose makers state a peak of one, not a multiple. */
   private static boolean peaked(Load load) {
     return load.kind() == Load.Kind.LED || load.kind() == Load.Kind.ELECTRONIC;
+  }
+
+  /**
+   * How many peaks of one add up: of lamps and electronics one seldom stands for the whole load.
+   */
+  private Figure items(Load load, String place) {
+    boolean many = peaked(load) || load.kind() == Load.Kind.DISCHARGE;
+    if (many && load.count() == null) {
+      d.missing(new Pointer(place, "count"));
+      return Figure.unknown("n", Unit.ONE);
+    }
+    return count(load, place);
   }
 
   private static Figure count(Load load, String place) {

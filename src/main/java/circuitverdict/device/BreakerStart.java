@@ -135,10 +135,14 @@ final class BreakerStart implements StartBand {
   }
 
   /**
-   * One half-wave at the lower magnetic limit does not trip it; a shorter pulse of less neither.
+   * One half-wave at the lower magnetic limit does not trip it; a shorter pulse of less neither. A
+   * release to IEC 60947-2 may be electronic and go by the peak: nothing is known of it.
    */
   @Override
   public Figure pulse(Dossier d) {
+    if (device instanceof AdjustableBreaker) {
+      return Figure.unknown("I²t,max", Unit.AMPERE_SQUARED_SECOND);
+    }
     return d.working().step(HALF_WAVE, instantaneous(d), d.constant("f", Constant.FREQUENCY));
   }
 

@@ -89,7 +89,7 @@ public final class GreatestCurrent {
 
   private static List<Pointer> heldByAnyKind(List<Kind> kinds, Supply supply, LiveConductors live) {
     Double any = supply.maximumFaultCurrentA();
-    boolean stated = false;
+    boolean stated = any != null && live != null && isOfOtherKind(kinds, supply, any);
     for (Kind kind : kinds) {
       stated |= kind.ampere() != null;
       if (any == null || kind.ampere() != null && kind.ampere() >= any) {
@@ -97,6 +97,17 @@ public final class GreatestCurrent {
       }
     }
     return stated ? unstated(kinds, live) : List.of();
+  }
+
+  /** Whether a stated kind that cannot flow in the way accounts for the greatest of any kind. */
+  private static boolean isOfOtherKind(List<Kind> kinds, Supply supply, double any) {
+    for (Kind kind : kinds(supply.faultCurrents(), new LiveConductors(3, true))) {
+      boolean own = kinds.stream().anyMatch(each -> each.at() == kind.at());
+      if (!own && kind.ampere() != null && kind.ampere() >= any) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -33,10 +33,11 @@ public final class CircuitAnswer {
 
   /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
-    DescribedDevices marked = DescribedDevices.of(body, unused, edition);
-    Circuit circuit = CircuitMapping.circuit(marked.body());
+    DescribedDevices described = DescribedDevices.of(body, unused, edition);
+    Circuit circuit = CircuitMapping.circuit(described.body());
     Result result = CircuitCheck.run(checks, circuit, edition, full);
-    List<Remedy> remedies = full ? new Remedies(circuit, edition, checks, result).all() : List.of();
+    List<Remedy> remedies =
+        full ? described.lasting(new Remedies(circuit, edition, checks, result).all()) : List.of();
     List<Limit> limits = full ? new Solver(circuit, edition, checks, result).limits() : List.of();
     return Json.object(
         json -> {
@@ -47,7 +48,7 @@ public final class CircuitAnswer {
           answer.limits(limits);
           answer.remedies(remedies);
           answer.notes(result.findings());
-          answer.foot(marked.notes(), version);
+          answer.foot(described.notes(), version);
         });
   }
 }

@@ -28,8 +28,9 @@ public record ProductModel(
    *
    * @param name its name
    * @param standards product standards to which such a device can be: it says of none that it is
+   * @param residual whether such a device has a residual function
    */
-  public record ProductClass(String name, List<String> standards) {}
+  public record ProductClass(String name, List<String> standards, boolean residual) {}
 
   /**
    * A feature.
@@ -39,13 +40,20 @@ public record ProductModel(
    * @param number whether its value is a number
    * @param units codes of the unit in which that is; empty where it has none
    * @param values the words that are read; empty for a number
+   * @param others words that it has besides, of which nothing is known
    */
   public record Feature(
-      String name, String member, boolean number, List<String> units, List<String> values) {
+      String name,
+      String member,
+      boolean number,
+      List<String> units,
+      List<String> values,
+      List<String> others) {
     /** What is not stated is empty. */
     public Feature {
       units = units == null ? List.of() : List.copyOf(units);
       values = values == null ? List.of() : List.copyOf(values);
+      others = others == null ? List.of() : List.copyOf(others);
     }
   }
 

@@ -190,7 +190,7 @@ class AdditionalProtectionTest {
     "A, true, smooth-direct, COMPLIES",
     "A, true, , COMPLIES",
     "F, true, pulsating-direct, COMPLIES",
-    "A, true, mixed-frequency, DOES_NOT_COMPLY",
+    "A, true, mixed-frequency, COMPLIES",
     "AC, true, smooth-direct, DOES_NOT_COMPLY",
     "A, false, smooth-direct, DOES_NOT_COMPLY",
     "B, false, smooth-direct, COMPLIES"

@@ -73,7 +73,8 @@ class InrushOfKindsTest {
     for (String member : members.split(" ")) {
       open(found, "/load/inrush/" + member);
     }
-    boolean typical = List.of("motor transformer led discharge filament".split(" ")).contains(kind);
+    // Of LED drivers the number of them tells it.
+    boolean typical = List.of("motor transformer discharge filament".split(" ")).contains(kind);
     assertEquals(typical, remarks(found).contains(NoteCode.TYPICAL_START));
   }
 
@@ -155,6 +156,13 @@ class InrushOfKindsTest {
   @Test
   void makersCountAsksForTheNumber() {
     open(drivers("B", 10, 13).without("/load/count").finding(CHECK), "/load/count");
+  }
+
+  /** A stated peak is that of one: of how many is asked, whatever decides by it. */
+  @Test
+  void peaksAskForTheNumber() {
+    Scenario lamps = drivers("C", 16, 2).with("/stage", "design").without("/load/count");
+    open(lamps.without("/load/inrush/countLimits").finding(CHECK), "/load/count");
   }
 
   /**

@@ -90,17 +90,12 @@ class ResidualDeviceProtectionTest {
     open(behind("80").without(AT + "ratedCurrentA").finding(CHECK), AT + "ratedCurrentA");
   }
 
-  /** Greatest current of the oven's way: 1 550 A. IΔm at least 500 A (IEC 61008-1, from memory). */
+  /**
+   * Greatest current of the oven's way: 1 550 A. Im at least 500 A (IEC 61008-1, from memory); what
+   * it breaks of residual currents, IΔm, says nothing of those between lines and neutral.
+   */
   @ParameterizedTest
-  @CsvSource({
-    "1549, , fails",
-    "1550, , complies",
-    ", , open",
-    ", 1549, open",
-    ", 1550, complies",
-    "1000, 1550, complies",
-    "1000, 1549, fails"
-  })
+  @CsvSource({"1549, , fails", "1550, , complies", ", , open", ", 1550, open", "1000, 1550, fails"})
   void aShortCircuitIsStoodWithinItsCapacities(Double conditional, Double breaks, String verdict) {
     Scenario rccb = behind(null).without(AT + "conditionalCapacityA");
     Scenario conditioned =
@@ -172,15 +167,64 @@ class ResidualDeviceProtectionTest {
     open(behind("80").without(AT + "standard").finding(CHECK), AT + "standard");
   }
 
-  /** An RCBO breaks overload and short circuit by itself. */
-  @Test
-  void anRcboNeedsNone() {
+  /** aM and gM links break short circuits only (IEC 60269-1); the category is asked for. */
+  @ParameterizedTest
+  @CsvSource({"gG, complies", "aM, open", "gM, open", ", open"})
+  void onlyAGeneralPurposeFuseBreaksOverload(String category, String verdict) {
+    Scenario fuse =
+        behind("25").with(AT + "ratedCurrentA", 25).with("/upstreamDevice/standard", "BS 88-2");
     Finding found =
-        behind("80")
-            .with("/residualDevice/standard", "IEC 61009-1")
-            .without(AT + "ratedCurrentA")
-            .without(AT + "conditionalCapacityA")
+        (category == null ? fuse : fuse.with("/upstreamDevice/utilizationCategory", category))
             .finding(CHECK);
-    complies(found);
+    if (verdict.equals("complies")) {
+      complies(found);
+    } else {
+      open(found, "/upstreamDevice/utilizationCategory");
+    }
+  }
+
+  /** An assembly's conditional rating holds for what is in it (536.4.201): 16 kA behind 100 A. */
+  @ParameterizedTest
+  @CsvSource({"16000, complies", "10000, fails"})
+  void theAssemblyMayCoverIt(int rating, String verdict) {
+    Scenario unit =
+        behind("100")
+            .with("/supply/maximumFaultCurrentA", 15_000)
+            .with("/assembly/standard", "IEC 61439-3")
+            .with("/assembly/conditionalRatingA", rating)
+            .with("/assembly/maximumUpstreamFuseA", 100)
+            .with("/upstreamDevice/breakingCapacityA", 33_000)
+            .with("/assembly/deviceDeclared", true);
+    Finding found = unit.finding(CHECK);
+    if (verdict.equals("complies")) {
+      complies(found);
+    } else {
+      fails(found);
+    }
+  }
+
+  /** A breaker with a residual function carries the load, 26.1 A, and breaks 1 550 A itself. */
+  @ParameterizedTest
+  @CsvSource({
+    "26.1, 1550, complies",
+    "26, 1550, fails",
+    "32, 1549, fails",
+    ", 6000, /residualDevice/ratedCurrentA",
+    "32, , /residualDevice/breakingCapacityA"
+  })
+  void anRcboBreaksByItself(Double rated, Double capacity, String verdict) {
+    Scenario rcbo =
+        behind("80")
+            .with(AT + "standard", "IEC 61009-1")
+            .without(AT + "ratedCurrentA")
+            .without(AT + "conditionalCapacityA");
+    rcbo = rated == null ? rcbo : rcbo.with(AT + "ratedCurrentA", rated);
+    Finding found =
+        (capacity == null ? rcbo : rcbo.with(AT + "breakingCapacityA", capacity)).finding(CHECK);
+    switch (verdict) {
+      case "complies" -> complies(found);
+      case "fails" -> fails(found);
+      default -> open(found, verdict);
+    }
   }
 }

@@ -72,7 +72,7 @@ final class FigureMark implements Recogniser {
     List<Double> values =
         line.candidates(line.at(from), 1000, DeviceMember.BREAKING_CAPACITY.path());
     return values.size() == 1
-        ? Found.of("breaking-capacity", null, from + 2, Claim.capacity(values.get(0)))
+        ? Found.bare("breaking-capacity", null, from + 2, Claim.capacity(values.get(0)))
         : Found.ambiguous(from + 2);
   }
 
@@ -81,7 +81,7 @@ final class FigureMark implements Recogniser {
     int end = from + 2;
     double capacity = line.standardCapacity(line.at(from));
     if (!Double.isNaN(capacity)) {
-      return Found.of("breaking-capacity", null, end, Claim.capacity(capacity));
+      return Found.bare("breaking-capacity", null, end, Claim.capacity(capacity));
     }
     if (line.at(from).values().length > 1) {
       return Found.ambiguous(end);
@@ -95,7 +95,11 @@ final class FigureMark implements Recogniser {
           : Found.of(
               "residual-current", null, end, Claim.says(DeviceMember.RESIDUAL_CURRENT, ampere));
     }
-    return said(line, "rated-current", DeviceMember.RATED_CURRENT, from, 1, 2);
+    List<Double> values = line.candidates(line.at(from), 1, DeviceMember.RATED_CURRENT.path());
+    return values.size() == 1
+        ? Found.bare(
+            "rated-current", null, end, Claim.says(DeviceMember.RATED_CURRENT, values.get(0)))
+        : Found.ambiguous(end);
   }
 
   /** Beside a neutral the poles that it has as a whole are not told. */

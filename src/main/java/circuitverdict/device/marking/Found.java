@@ -9,7 +9,7 @@ import java.util.List;
  * @param variant its value, where its kind has several; null else
  * @param end the lexeme after it
  * @param claims what it says
- * @param bare whether it is a figure alone
+ * @param bare whether it is a figure alone, or with its unit alone
  */
 record Found(String kind, String variant, int end, List<Claim> claims, boolean bare) {
   Found(String kind, String variant, int end, List<Claim> claims) {

@@ -69,7 +69,10 @@ final class MarkParser {
     return opaque(from);
   }
 
-  /** "2 Nm", "series 3": a figure alone beside text that no rule knows can be anything. */
+  /**
+   * "2 Nm", "series 3", "max fuse 63 A": a figure alone beside text that no rule knows can be
+   * anything.
+   */
   private void doubtBareNumbers(int count, boolean afterOpaque, int next) {
     boolean beforeOpaque = line.at(next).word() && recognise(next) == null;
     int first = parts.size() - count;

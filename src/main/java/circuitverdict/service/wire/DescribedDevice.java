@@ -32,7 +32,7 @@ record DescribedDevice(JsonNode device, List<Note> notes) {
     if (number != null && !TradeItemNumber.isRight(number)) {
       merge.note(NoteCode.GTIN_CHECK_DIGIT, new Pointer(place, "gtin"));
     }
-    return new DescribedDevice(merge.device(), List.copyOf(new LinkedHashSet<>(merge.notes())));
+    return new DescribedDevice(merge.merged(), List.copyOf(new LinkedHashSet<>(merge.notes())));
   }
 
   /** Whether anything beside its members tells of a device. */

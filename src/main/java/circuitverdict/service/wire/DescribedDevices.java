@@ -1,6 +1,7 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.explain.Note;
+import circuitverdict.select.Remedy;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -32,6 +33,22 @@ public record DescribedDevices(JsonNode body, List<Note> notes) {
       }
     }
     return new DescribedDevices(judged == null ? body : judged, notes);
+  }
+
+  /**
+   * The remedies that hold where the request is sent again with the change: of a device whose marks
+   * or features tell of it none that changes its members, since those would speak against it.
+   */
+  public List<Remedy> lasting(List<Remedy> remedies) {
+    boolean told = DescribedDevice.isSupplemented(body.path("device"));
+    return told
+        ? remedies.stream()
+            .filter(
+                each ->
+                    each.change().members().stream()
+                        .noneMatch(member -> member.pointer().startsWith("/device/")))
+            .toList()
+        : remedies;
   }
 
   private static boolean isAbout(Note note, String pointer) {

@@ -44,12 +44,15 @@ final class DeviceMerge {
           DeviceMember.BREAKING_CAPACITY,
           DeviceMember.POLES,
           DeviceMember.PROTECTED_POLES,
+          DeviceMember.LOWER_MULTIPLE,
+          DeviceMember.UPPER_MULTIPLE,
           DeviceMember.REFERENCE_TEMPERATURE,
           DeviceMember.LONG_TIME);
 
   private final ObjectNode device;
   private final String place;
   private final List<Note> notes = new ArrayList<>();
+  private final Set<DeviceMember> struck = EnumSet.noneOf(DeviceMember.class);
   private boolean unclear;
 
   /** Supplements a device, which it changes, at a place in the request. */
@@ -71,9 +74,17 @@ final class DeviceMerge {
     return notes;
   }
 
-  /** Whether a source leaves open what something would stand in for. */
-  boolean unclear() {
-    return unclear;
+  /** Notes that what is told leaves open what something would stand in for. */
+  void leaveOpen() {
+    unclear = true;
+  }
+
+  /** The device as it is judged: not at all where no default may fill in what is left open. */
+  ObjectNode merged() {
+    if (unclear) {
+      device.remove("standard");
+    }
+    return device;
   }
 
   void note(NoteCode code, Pointer pointer) {
@@ -88,30 +99,47 @@ final class DeviceMerge {
 
   /** A member that a source tells of: taken where it is not stated, else held against it. */
   void take(Source source, DeviceMember member, Object value) {
-    if (!device.at(at(member)).isMissingNode()) {
+    if (struck.contains(member)) {
+      note(source.against, member);
+      return;
+    }
+    if (isStated(member)) {
       against(source, member, value);
       return;
     }
     ObjectNode before = device.deepCopy();
-    int contradictions = Contradictions.ofDevice(before, "").size();
     set(member, node(value));
-    if (Contradictions.ofDevice(device, "").size() <= contradictions) {
-      note(source.read, member);
+    if (contradicts(before)) {
+      restore(before);
+      strike(source, member);
+      unclear = true;
     } else {
-      device.removeAll();
-      device.setAll(before);
-      note(source.against, member);
+      note(source.read, member);
     }
   }
 
   /** What a source says in several ways: what is stated holds only as far as none is worse. */
   void doubt(Source source, DeviceMember member, Set<Object> values) {
-    unclear |= DEFAULTED.contains(member) && device.at(at(member)).isMissingNode();
+    unclear |= DEFAULTED.contains(member) && !isStated(member);
     for (Object value : values) {
-      if (!device.at(at(member)).isMissingNode()) {
+      if (isStated(member)) {
         against(source, member, value);
       }
     }
+    struck.add(member);
+  }
+
+  private boolean isStated(DeviceMember member) {
+    return !device.at(at(member)).isMissingNode();
+  }
+
+  private boolean contradicts(ObjectNode before) {
+    return Contradictions.ofDevice(device, "").size() > Contradictions.ofDevice(before, "").size();
+  }
+
+  private void restore(ObjectNode before) {
+    device.removeAll();
+    device.setAll(before);
   }
 
   private void against(Source source, DeviceMember member, Object value) {
@@ -124,17 +152,51 @@ final class DeviceMerge {
     if (same) {
       return;
     }
-    note(source.against, member);
+    ObjectNode before = device.deepCopy();
     boolean less = marked.doubleValue() < stated.doubleValue();
     switch (member.safe()) {
       case LESS -> {
+        note(source.against, member);
         set(member, less ? marked : stated);
         holdService();
       }
-      case MORE -> set(member, less ? stated : marked);
-      case FALSE -> set(member, NEW.booleanNode(false));
-      case TRUE -> set(member, NEW.booleanNode(true));
-      case NEITHER -> ((ObjectNode) device.at(at(member).head())).remove(name(member));
+      case MORE -> {
+        note(source.against, member);
+        set(member, less ? stated : marked);
+      }
+      case FALSE -> {
+        note(source.against, member);
+        set(member, NEW.booleanNode(false));
+      }
+      case TRUE -> {
+        note(source.against, member);
+        set(member, NEW.booleanNode(true));
+      }
+      case NEITHER -> {
+        strike(source, member);
+        // What nothing says no default may say in its place.
+        unclear |= DEFAULTED.contains(member);
+      }
+    }
+    if (member == DeviceMember.BREAKING_CAPACITY && isStated(DeviceMember.ENERGY_CLASS)) {
+      // The figure of a class rises with the capacity: what is less for one is better for the
+      // other.
+      strike(source, DeviceMember.ENERGY_CLASS);
+    }
+    unclear |= contradicts(before);
+  }
+
+  /** A member that does not count, whatever else tells of it. */
+  private void strike(Source source, DeviceMember member) {
+    note(source.against, member);
+    struck.add(member);
+    if (isStated(member)) {
+      JsonPointer parent = at(member).head();
+      ((ObjectNode) device.at(parent)).remove(name(member));
+      // An empty residual function is not none; empty limits are.
+      if (parent.matchesProperty("magneticMultiples") && device.at(parent).isEmpty()) {
+        device.remove("magneticMultiples");
+      }
     }
   }
 
@@ -149,8 +211,7 @@ final class DeviceMerge {
 
   /** A member that does not count, since a source says otherwise. */
   void drop(Source source, DeviceMember member) {
-    note(source.against, member);
-    device.remove(at(member).getMatchingProperty());
+    strike(source, member);
   }
 
   private static String name(DeviceMember member) {

@@ -31,9 +31,8 @@ final class FaceMarks {
       merge.drop(Source.MARKS, DeviceMember.UPPER_MULTIPLE);
     }
     reading.disputed().forEach((member, values) -> merge.doubt(Source.MARKS, member, values));
-    if (merge.unclear() || unclear(reading, stated, merge.device())) {
-      // What the face leaves open no default may fill in: such a device is not judged.
-      merge.device().remove("standard");
+    if (unclear(reading, stated, merge.device())) {
+      merge.leaveOpen();
     }
     keepResidual(reading, merge.device());
     for (Mark mark : reading.marks()) {
@@ -80,8 +79,8 @@ final class FaceMarks {
       return false;
     }
     Value upper = edition.table(TableName.MAGNETIC_BANDS).at("upper", letter);
-    return upper != null
-        && merged.path("magneticMultiples").path("upper").asDouble() < upper.number();
+    JsonNode marked = merged.path("magneticMultiples").path("upper");
+    return upper != null && marked.isNumber() && marked.doubleValue() < upper.number();
   }
 
   /** A residual function of which nothing is known is not none: without one a circuit may fail. */

@@ -7,6 +7,7 @@ import circuitverdict.service.wire.DeviceMerge.Source;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.ProductModel;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -39,7 +40,8 @@ final class ProductFeatures {
       return;
     }
     String standard = merge.device().path("standard").textValue();
-    if (standard != null && !known.standards().contains(standard)) {
+    boolean other = merge.device().has("residual") && !known.residual();
+    if (standard != null && (other || !known.standards().contains(standard))) {
       merge.drop(Source.FEATURES, DeviceMember.STANDARD);
     }
     JsonNode values = features.path("values");
@@ -49,9 +51,17 @@ final class ProductFeatures {
       Object value = feature == null ? null : value(feature, stated);
       if (value == null) {
         merge.note(NoteCode.FEATURE_NOT_READ, new Pointer(place + "/values/" + i, "feature"));
+        doubt(feature, stated.path("value").textValue());
       } else {
         merge.take(Source.FEATURES, DeviceMember.ofPath(feature.member()), value);
       }
+    }
+  }
+
+  /** A word that the model has besides contradicts every other. */
+  private void doubt(ProductModel.Feature feature, String text) {
+    if (feature != null && feature.others().contains(text)) {
+      merge.doubt(Source.FEATURES, DeviceMember.ofPath(feature.member()), Set.of(text));
     }
   }
 

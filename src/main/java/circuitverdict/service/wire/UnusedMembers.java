@@ -203,7 +203,7 @@ public final class UnusedMembers {
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
       String name = field.getKey();
-      if (idle.contains(name) || unread(parent, name)) {
+      if (idle.contains(name) || ofOtherStandard(node, name) || unread(parent, name)) {
         add(trail, name);
       } else if (field.getValue().isContainerNode()) {
         boolean apart = parent.equals(ITEM) || parent.equals(UPSTREAM);
@@ -211,6 +211,16 @@ public final class UnusedMembers {
         below(new Trail(trail, "/" + name), child, field.getValue());
       }
     }
+  }
+
+  /** Settings of what has none, and a category of what is no fuse. */
+  private static boolean ofOtherStandard(JsonNode device, String name) {
+    String standard = device.path("standard").textValue();
+    if (standard == null) {
+      return false;
+    }
+    return name.equals("settings") && !standard.equals("IEC 60947-2")
+        || name.equals("utilizationCategory") && !standard.startsWith("BS 88");
   }
 
   private boolean unread(String parent, String name) {

@@ -90,7 +90,6 @@ class ProductFeaturesTest {
     "EF000227, '', ",
     "EF000227, ' 16', ",
     "EF000889, EV000123, ",
-    "EF000889, MA, ",
     "EF000889, c, ",
     "EF000889, C, EU570459",
     "EF008618, 1.5, ",
@@ -107,6 +106,26 @@ class ProductFeaturesTest {
     assertFalse(read.device().has("ratedCurrentA"));
     assertFalse(read.device().has("poles"));
     assertEquals("B", read.device().path("characteristic").textValue());
+  }
+
+  /** A letter of the model of which nothing is known contradicts every other. */
+  @Test
+  void anotherLetterOfTheModelContradicts() {
+    DescribedDevice read =
+        device("'characteristic': 'B',", "EC000042", LETTER.replace("'C'", "'KM'"));
+    assertFalse(read.device().has("characteristic"));
+    assertEquals(Set.of("feature-not-read", "feature-against-member"), codes(read));
+    // Said in two ways neither is taken, nor what follows.
+    String b = LETTER.replace("'C'", "'B'");
+    assertFalse(device("", "EC000042", b, LETTER, b).device().has("characteristic"));
+  }
+
+  /** What has a residual function is none of that class. */
+  @Test
+  void theClassOfBreakersHasNoResidualFunction() {
+    String members = "'standard': 'IEC 60947-2', 'residual': {'operatingCurrentA': 0.03},";
+    assertFalse(device(members, "EC000042", CURRENT).device().has("standard"));
+    assertTrue(device(members, "EC000905", CURRENT).device().has("standard"));
   }
 
   @ParameterizedTest
