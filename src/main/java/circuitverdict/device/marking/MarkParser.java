@@ -25,6 +25,9 @@ final class MarkParser {
           new WordMark(),
           new BareNumberMark());
 
+  /** The word for a device that stands before many another. */
+  private static final String ANOTHER = "fuse";
+
   private final Line line;
   private final List<Part> parts = new ArrayList<>();
   private String opaque;
@@ -45,7 +48,21 @@ final class MarkParser {
       at = line.after(parser.run(at));
     }
     parser.close();
+    parser.doubtWhatWordsQualify();
     return parser.parts;
+  }
+
+  /** "max fuse 63 A", "fuse 80 A": a word before a figure in its string may say whose it is. */
+  private void doubtWhatWordsQualify() {
+    boolean qualified = false;
+    for (int i = 0; i < parts.size(); i++) {
+      if (qualified && parts.get(i).found().bare()) {
+        doubt(i);
+      }
+      Part part = parts.get(i);
+      qualified |=
+          part.found().kind().equals(Found.NOT_READ) || part.text().equalsIgnoreCase(ANOTHER);
+    }
   }
 
   private int run(int from) {

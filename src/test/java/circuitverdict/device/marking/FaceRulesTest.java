@@ -147,6 +147,24 @@ class FaceRulesTest {
     assertEquals("16", Faces.told(Faces.read("C16", "16A")).get("ratedCurrentA"));
   }
 
+  /** A word before a figure may say that it is another device's, or another quantity. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "max fuse 63A",
+        "back-up fuse 80 A",
+        "fuse 63 A",
+        "SCPD 63A",
+        "Im 500 A",
+        "Imin 10 A",
+        "torque 2 A",
+        "63A max fuse",
+        "prospective 10 kA"
+      })
+  void whatAWordQualifiesIsNotTaken(String text) {
+    assertEquals(Map.of("standard", "IEC 61008-1"), Faces.told(Faces.read("IEC 61008-1", text)));
+  }
+
   @Test
   void aSwitchForResidualCurrentsHasNoReleases() {
     // IEC 61008-1: it breaks nothing but residual currents; its capacity is a conditional one.
