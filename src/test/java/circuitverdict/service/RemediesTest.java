@@ -93,6 +93,28 @@ class RemediesTest {
     assertEquals(2, offered.path("poles").intValue());
   }
 
+  /** What its marks would speak against is no remedy: sent again it would not mend. */
+  @Test
+  void noMemberIsChangedThatMarksTellOf() {
+    Call oven = Calls.ofContract("checkCircuit", "complies");
+    String far = "{\"supply\": {\"loopImpedanceOhm\": 0.9}, \"device\": %s}";
+    String number = "{\"gtin\": \"6291041500213\", \"characteristic\": \"C\"}";
+    String marked = "{\"markings\": [\"C32\"], \"characteristic\": \"C\"}";
+    assertTrue(changesDevice(oven, far.formatted(number)));
+    assertFalse(changesDevice(oven, far.formatted(marked)));
+  }
+
+  private static boolean changesDevice(Call oven, String patch) {
+    JsonNode body = Variations.patched(Variations.tree(oven.body()), Variations.tree(patch));
+    JsonNode answer = Http.post(oven.address(), body.toString()).json();
+    assertEquals("does-not-comply", answer.path("verdict").textValue());
+    boolean device = false;
+    for (JsonNode remedy : answer.path("remedies")) {
+      device |= remedy.path("change").has("device");
+    }
+    return device;
+  }
+
   /** What a selection without a device says would have to change lets a device pass. */
   @Test
   void aRemedyOfASelectionLetsADevicePass() {

@@ -37,6 +37,11 @@ record DescribedDevice(JsonNode device, List<Note> notes) {
 
   /** Whether anything beside its members tells of a device. */
   static boolean isSupplemented(JsonNode device) {
-    return !device.path("markings").isEmpty() || device.has("features") || device.has("gtin");
+    return tellsOfMembers(device) || device.has("gtin");
+  }
+
+  /** Whether marks or features tell of its members. */
+  static boolean tellsOfMembers(JsonNode device) {
+    return !device.path("markings").isEmpty() || device.has("features");
   }
 }

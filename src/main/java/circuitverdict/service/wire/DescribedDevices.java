@@ -40,7 +40,7 @@ public record DescribedDevices(JsonNode body, List<Note> notes) {
    * or features tell of it none that changes its members, since those would speak against it.
    */
   public List<Remedy> lasting(List<Remedy> remedies) {
-    boolean told = DescribedDevice.isSupplemented(body.path("device"));
+    boolean told = DescribedDevice.tellsOfMembers(body.path("device"));
     return told
         ? remedies.stream()
             .filter(
