@@ -158,6 +158,39 @@ class InrushOfKindsTest {
     open(drivers("B", 10, 13).without("/load/count").finding(CHECK), "/load/count");
   }
 
+  /**
+   * Discharge lamps of which no start is stated behind a gG link of twice their current, by
+   * guidance (a college hand-out on fuses): 32 A for 16 A. Whatever is stated of their start
+   * decides instead.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "16, gG, , true",
+    "16.1, gG, , false",
+    "16, aM, , false",
+    "16, gG, peakCurrentA, false",
+    "16, gG, durationS, false"
+  })
+  void lampsBehindAFuseOfTwiceTheirCurrent(
+      double running, String category, String stated, boolean holds) {
+    Scenario lamps =
+        Scenario.oven()
+            .with("/stage", "design")
+            .with("/load/kind", "discharge")
+            .with("/load/designCurrentA", running)
+            .with("/device/standard", "BS 88-2")
+            .with("/device/ratedCurrentA", 32)
+            .with("/device/utilizationCategory", category);
+    Finding found =
+        (stated == null ? lamps : lamps.with("/load/inrush/" + stated, 5)).finding(CHECK);
+    if (holds) {
+      assertEquals(Strength.GUIDANCE, complies(found).strength());
+      actual(32, found);
+    } else {
+      open(found);
+    }
+  }
+
   /** A stated peak is that of one: of how many is asked, whatever decides by it. */
   @Test
   void peaksAskForTheNumber() {
