@@ -41,13 +41,13 @@ final class ResidualBreaker {
       judgement.undetermined();
     } else if (ContradictedCurrent.byLoops(circuit, live, greatest, d)) {
       judgement.undetermined();
-    } else if (!ResidualDeviceProtection.exceeds(greatest, capacity.value())) {
+    } else if (!AboveCapacity.exceeds(greatest, capacity.value())) {
       judgement.compare(place, greatest, Comparator.AT_MOST, capacity);
     } else if (circuit.backUp().evidence() != null || circuit.assembly().described()) {
       d.missing(at);
       judgement.open(place, greatest, Comparator.AT_MOST, capacity);
     } else {
-      ResidualDeviceProtection.above(circuit, live, greatest, capacity, judgement, d);
+      AboveCapacity.judge(circuit, place, greatest, capacity, judgement, d);
     }
   }
 }

@@ -20,7 +20,6 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
-import java.util.List;
 
 /**
  * Protection of an RCCB itself (536.4.3.2, from memory): it breaks nothing but residual currents.
@@ -113,11 +112,11 @@ final class ResidualDeviceProtection {
     Double stated = residual.conditionalA();
     if (stated == null) {
       own(circuit, live, residual, greatest, judgement, d);
-    } else if (!exceeds(greatest, stated)) {
+    } else if (!AboveCapacity.exceeds(greatest, stated)) {
       d.remark(NoteCode.CONDITIONAL_WITH_NAMED_DEVICE);
       judgement.compare(place, greatest, Comparator.AT_MOST, conditional(residual, d));
     } else if (!BackUpRule.conditional(circuit, live, greatest, judgement, d)) {
-      above(circuit, live, greatest, conditional(residual, d), judgement, d);
+      AboveCapacity.judge(circuit, place, greatest, conditional(residual, d), judgement, d);
     }
   }
 
@@ -131,7 +130,7 @@ final class ResidualDeviceProtection {
       Dossier d) {
     String place = residual.data().place();
     Figure least = d.constant("Im", Constant.RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING);
-    if (!exceeds(greatest, least.value())) {
+    if (!AboveCapacity.exceeds(greatest, least.value())) {
       judgement.compare(place, greatest, Comparator.AT_MOST, least);
     } else if (!BackUpRule.conditional(circuit, live, greatest, judgement, d)) {
       d.missing(Suitability.at(residual, CONDITIONAL));
@@ -139,33 +138,8 @@ final class ResidualDeviceProtection {
     }
   }
 
-  /**
-   * The greatest of any kind may stand in for kinds not stated: only stated ones fail for certain.
-   */
-  static void above(
-      Circuit circuit,
-      LiveConductors live,
-      Figure greatest,
-      Figure limit,
-      Judgement judgement,
-      Dossier d) {
-    String place = circuit.residualDevice().data().place();
-    List<Pointer> open = GreatestCurrent.heldByAnyKind(circuit, live);
-    Figure certain = open.isEmpty() ? greatest : GreatestCurrent.stated(circuit, live, d);
-    if (exceeds(certain, limit.value())) {
-      judgement.compare(place, certain, Comparator.AT_MOST, limit);
-      return;
-    }
-    open.forEach(d::missing);
-    judgement.open(place, greatest, Comparator.AT_MOST, limit);
-  }
-
   private static Figure conditional(Rccb residual, Dossier d) {
     Pointer at = Suitability.at(residual, CONDITIONAL);
     return d.given("Inc", residual.conditionalA(), Unit.AMPERE, at);
-  }
-
-  static boolean exceeds(Figure current, double limit) {
-    return current.known() && !Comparator.AT_MOST.holds(current.value(), limit);
   }
 }

@@ -186,7 +186,7 @@ final class Changes {
   /** The least usual short-circuit capacity that reaches the greatest current; null without one. */
   private Double conditional() {
     Dossier told = new Dossier(edition, Allowance.NOTHING, Working.silent());
-    Figure greatest = GreatestCurrent.ofWay(circuit, circuit.live(), null, told);
+    Figure greatest = GreatestCurrent.ofWay(circuit, LiveConductors.of(circuit), null, told);
     for (Double capacity : keys(edition.table(TableName.STANDARD_CAPACITIES))) {
       if (greatest.value() <= capacity) {
         return capacity;
@@ -197,7 +197,7 @@ final class Changes {
 
   /** Such devices have an even number of poles, one for each live conductor at the least. */
   private Integer residualPoles() {
-    LiveConductors live = circuit.live();
+    LiveConductors live = LiveConductors.of(circuit);
     return live == null ? null : live.count() + live.count() % 2;
   }
 

@@ -65,7 +65,7 @@ final class StandardSeries {
   /** Every rating, letter and capacity of the series, with what they have built in. */
   private List<Breaker> devices(Residual residual, Boolean arcFault) {
     List<Breaker> series = new ArrayList<>();
-    LiveConductors live = live();
+    LiveConductors live = LiveConductors.of(circuit);
     Integer poles = live == null ? null : LiveIsolation.poles(circuit, live, told());
     Nameplate face = face(live, poles);
     for (Row rating : edition.table(TableName.STANDARD_RATINGS).rows()) {
@@ -107,12 +107,6 @@ final class StandardSeries {
         edition.constant(Constant.ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT).number();
     return new Residual(
         ResidualTypeRule.least(circuit, edition), operating, Residual.Delay.GENERAL, null);
-  }
-
-  private LiveConductors live() {
-    Integer phases = circuit.supply().phases();
-    boolean onePhase = phases != null && phases == 1;
-    return circuit.live() == null && onePhase ? new LiveConductors(1, true) : circuit.live();
   }
 
   private Dossier told() {

@@ -146,6 +146,7 @@ public final class Marks {
    * @param classes words before the figure of an energy limiting class
    * @param types words before the letter or figure of a type
    * @param frames words for the frame around a figure
+   * @param others words for a device that stands before many another, whose figures those after are
    * @param voltagePairs voltages line to neutral and between lines that belong together, V
    * @param letters letters of breakers, each with the kind of its marks
    */
@@ -157,6 +158,7 @@ public final class Marks {
       List<String> classes,
       List<String> types,
       List<String> frames,
+      List<String> others,
       List<List<Double>> voltagePairs,
       Map<String, String> letters) {}
 

@@ -2,6 +2,7 @@ package circuitverdict.device.marking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Parts one string into marks. A run of text without spaces is read whole or not at all, so that no
@@ -24,9 +25,6 @@ final class MarkParser {
           new FigureMark(),
           new WordMark(),
           new BareNumberMark());
-
-  /** The word for a device that stands before many another. */
-  private static final String ANOTHER = "fuse";
 
   private final Line line;
   private final List<Part> parts = new ArrayList<>();
@@ -54,6 +52,7 @@ final class MarkParser {
 
   /** "max fuse 63 A", "fuse 80 A": a word before a figure in its string may say whose it is. */
   private void doubtWhatWordsQualify() {
+    List<String> others = line.marks().vocabulary().others();
     boolean qualified = false;
     for (int i = 0; i < parts.size(); i++) {
       if (qualified && parts.get(i).found().bare()) {
@@ -61,7 +60,8 @@ final class MarkParser {
       }
       Part part = parts.get(i);
       qualified |=
-          part.found().kind().equals(Found.NOT_READ) || part.text().equalsIgnoreCase(ANOTHER);
+          part.found().kind().equals(Found.NOT_READ)
+              || others.contains(part.text().toLowerCase(Locale.ROOT));
     }
   }
 

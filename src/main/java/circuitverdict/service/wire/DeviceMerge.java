@@ -187,7 +187,7 @@ final class DeviceMerge {
   }
 
   /** A member that does not count, whatever else tells of it. */
-  private void strike(Source source, DeviceMember member) {
+  void strike(Source source, DeviceMember member) {
     note(source.against, member);
     struck.add(member);
     if (isStated(member)) {
@@ -207,11 +207,6 @@ final class DeviceMerge {
     if (breaking.isNumber() && service.doubleValue() > breaking.doubleValue()) {
       device.set("serviceBreakingCapacityA", breaking);
     }
-  }
-
-  /** A member that does not count, since a source says otherwise. */
-  void drop(Source source, DeviceMember member) {
-    strike(source, member);
   }
 
   private static String name(DeviceMember member) {

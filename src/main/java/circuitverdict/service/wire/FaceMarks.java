@@ -27,8 +27,8 @@ final class FaceMarks {
     Reading reading = new MarkingReader(edition).read(texts, List.of(), standard, place);
     reading.device().forEach((member, value) -> merge.take(Source.MARKS, member, value));
     if (narrowed(stated, merge.device(), edition)) {
-      merge.drop(Source.MARKS, DeviceMember.LOWER_MULTIPLE);
-      merge.drop(Source.MARKS, DeviceMember.UPPER_MULTIPLE);
+      merge.strike(Source.MARKS, DeviceMember.LOWER_MULTIPLE);
+      merge.strike(Source.MARKS, DeviceMember.UPPER_MULTIPLE);
     }
     reading.disputed().forEach((member, values) -> merge.doubt(Source.MARKS, member, values));
     if (unclear(reading, stated, merge.device())) {

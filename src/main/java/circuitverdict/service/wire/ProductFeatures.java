@@ -42,7 +42,7 @@ final class ProductFeatures {
     String standard = merge.device().path("standard").textValue();
     boolean other = merge.device().has("residual") && !known.residual();
     if (standard != null && (other || !known.standards().contains(standard))) {
-      merge.drop(Source.FEATURES, DeviceMember.STANDARD);
+      merge.strike(Source.FEATURES, DeviceMember.STANDARD);
     }
     JsonNode values = features.path("values");
     for (int i = 0; i < values.size(); i++) {
