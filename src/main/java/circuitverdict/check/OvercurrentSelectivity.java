@@ -3,7 +3,10 @@ package circuitverdict.check;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.device.BreakingCapacity;
+import circuitverdict.device.DrawnOrder;
 import circuitverdict.device.Promises;
 import circuitverdict.device.SelectivityLimit;
 import circuitverdict.explain.Dossier;
@@ -13,6 +16,7 @@ import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
 
 /**
  * Overload and short circuit (536.4.1). Promised times and energies of the two standards prove
@@ -21,6 +25,8 @@ import circuitverdict.quantity.Comparator;
  * Nothing shown is no failure: that needs a current at which the upstream device opens for certain.
  */
 final class OvercurrentSelectivity {
+  private static final Pointer COMBINATION = new Pointer("/backUp", "combinationRatingA");
+
   private final Circuit circuit;
   private final ProtectiveDevice device;
   private final ProtectiveDevice upstream;
@@ -52,12 +58,11 @@ final class OvercurrentSelectivity {
       return;
     }
     Figure declared = SelectivityLimit.declared(device, upstream);
-    Dossier asked = declared.known() ? d.trial() : d;
-    Figure capacity = BreakingCapacity.of(device, asked);
+    Figure capacity = BreakingCapacity.of(device, d);
     SelectivityLimit limit = new SelectivityLimit(device, upstream, opening, holding, capacity, d);
     Figure proved = limit.proved();
     if (declared.known()) {
-      byMaker(declared, proved, current, stated);
+      byMaker(declared, proved, current, capacity, stated);
     } else if (Comparator.AT_MOST.holds(current.value(), proved.value())) {
       energies(limit.energies(current, true));
       shown(opening, holding);
@@ -89,14 +94,24 @@ final class OvercurrentSelectivity {
   /**
    * What the maker declares of the pair; where it is more, what is proved besides. It is declared
    * of the two as rated and set, so that must be stated: else they may be another pair, and one
-   * that fails.
+   * that fails. Above its own breaking capacity only a declared combination lets the device be the
+   * one that opens.
    */
-  private void byMaker(Figure declared, Figure proved, Figure current, boolean stated) {
+  private void byMaker(
+      Figure declared, Figure proved, Figure current, Figure capacity, boolean stated) {
     d.remark(NoteCode.DECLARED_SELECTIVITY, declared);
-    conclude(current, Figure.greater(declared, proved), true);
-    if (!stated) {
+    Figure breaks = Figure.greater(capacity, combination());
+    Figure within = Figure.lesser(declared, breaks);
+    conclude(current, Figure.greater(within, proved), true);
+    if (!stated || !breaks.known()) {
       judgement.undetermined();
     }
+  }
+
+  private Figure combination() {
+    return circuit.backUp().evidence() == null
+        ? Figure.unknown("Is", Unit.AMPERE)
+        : d.given("Is", circuit.backUp().combinationRatingA(), Unit.AMPERE, COMBINATION);
   }
 
   /** The conventional currents, for the record: what is proved does not rest on them. */
@@ -108,13 +123,24 @@ final class OvercurrentSelectivity {
       SelectivityLimit limit, Promises opening, Promises holding, Figure proved, Figure current) {
     boolean carried = inOrder(of(opening.operated(), holding.carried()));
     Figure threshold = holding.thresholdFor(opening.atOnce());
-    boolean held = inOrder(of(opening.atOnce().current(), threshold));
+    boolean held =
+        inOrder(of(opening.atOnce().current(), threshold)) && drawnInOrder(opening, holding);
     Figure best = carried && held ? Figure.greater(limit.byGuidance(), proved) : proved;
     if (Comparator.AT_MOST.holds(current.value(), best.value())) {
       d.restsOn(Dossier.Strength.GUIDANCE);
       energies(limit.energies(current, false));
     }
     conclude(current, best, carried && held);
+  }
+
+  /** In the thermal zone before a fuse; a breaker to IEC 60947-2 has no drawn curve. */
+  private boolean drawnInOrder(Promises opening, Promises holding) {
+    if (!(upstream instanceof Fuse) || device instanceof Fuse) {
+      return true;
+    }
+    DrawnOrder closest =
+        device instanceof Breaker breaker ? DrawnOrder.closest(breaker, opening, holding, d) : null;
+    return closest != null && inOrder(of(closest.opens(), closest.holds()));
   }
 
   private Comparison of(Figure actual, Figure limit) {

@@ -10,9 +10,11 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
+import java.util.List;
 
 /**
- * Socket-outlets (411.3.3): final circuits of outlets up to 32 A owe additional protection. A
+ * Socket-outlets (411.3.3): final circuits of outlets up to 32 A owe additional protection; in 2008
+ * those up to 20 A, and up to 32 A what feeds mobile equipment outdoors, as an outlet there may. A
  * documented risk assessment can excuse it where neither a dwelling nor ordinary persons are
  * concerned; no request states one.
  */
@@ -28,7 +30,7 @@ final class SocketOutletDuty {
       return AdditionalDuty.open(clause, deciding(circuit.load()));
     }
     if (!small) {
-      return AdditionalDuty.of(clause, false);
+      return mobileOutdoors(circuit, edition);
     }
     Premises premises = circuit.premises();
     if (premises.use() == Premises.Use.DOMESTIC || ORDINARY.equals(premises.operatedBy())) {
@@ -40,6 +42,18 @@ final class SocketOutletDuty {
     return premises.use() == null
         ? AdditionalDuty.open(clause, At.PREMISES_USE)
         : AdditionalDuty.unless(clause, NoteCode.RISK_ASSESSMENT, At.PREMISES_USE);
+  }
+
+  private static AdditionalDuty mobileOutdoors(Circuit circuit, Edition edition) {
+    double greatest =
+        edition.constant(Constant.ADDITIONAL_PROTECTION_MOBILE_OUTDOORS_GREATEST_CURRENT).number();
+    boolean concerned =
+        circuit.kind() != Circuit.Kind.DISTRIBUTION
+            && !Boolean.FALSE.equals(small(circuit.load(), greatest));
+    List<String> locations = circuit.premises().locations();
+    return concerned && locations == null
+        ? AdditionalDuty.open(Clause.SOCKET_OUTLETS, At.LOCATIONS)
+        : AdditionalDuty.of(Clause.SOCKET_OUTLETS, concerned && locations.contains("outdoors"));
   }
 
   /**

@@ -77,7 +77,17 @@ public record DeviceData(
     return with(ratedCurrentA, breakingCapacityA, count, face);
   }
 
+  /** The same device with another residual current function. */
+  public DeviceData withResidual(Residual other) {
+    return with(ratedCurrentA, breakingCapacityA, poles, other, nameplate);
+  }
+
   private DeviceData with(Double rated, Double capacity, Integer count, Nameplate face) {
+    return with(rated, capacity, count, residual, face);
+  }
+
+  private DeviceData with(
+      Double rated, Double capacity, Integer count, Residual function, Nameplate face) {
     return new DeviceData(
         place,
         id,
@@ -87,7 +97,7 @@ public record DeviceData(
         serviceBreakingCapacityA,
         count,
         currentLimiting,
-        residual,
+        function,
         arcFaultDetection,
         letThrough,
         selectivity,

@@ -13,7 +13,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One change of a circuit: how it is made, and how it is written as a partial circuit. */
-public sealed interface Change {
+public sealed interface Change
+    permits Change.Characteristic,
+        Change.RatedCurrent,
+        Change.Capacity,
+        Change.EnergyClass,
+        Change.Poles,
+        Change.Sizes,
+        Change.Length,
+        Change.ResidualDevice,
+        Change.OpenPen,
+        Change.WithDevice,
+        Change.WithProduct,
+        ResidualFit {
 
   /** A member of the request and its new value: a number or a word. */
   record Member(String pointer, Object value) {}

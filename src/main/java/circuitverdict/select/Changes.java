@@ -65,6 +65,7 @@ final class Changes {
         || failed.contains(CheckName.ADDITIONAL_PROTECTION)) {
       kinds.add(residualDevices());
     }
+    kinds.addAll(new ResidualChanges(circuit, edition).forFailures(failed));
     if (circuit.cable().lineCsaMm2() != null) {
       kinds.add(sizes());
     }
@@ -73,7 +74,7 @@ final class Changes {
   }
 
   /** Whether its maker's data say how it behaves: of another device they say nothing. */
-  private static boolean makersOwn(DeviceData data) {
+  static boolean makersOwn(DeviceData data) {
     return !data.letThrough().isEmpty() || !data.selectivity().isEmpty();
   }
 

@@ -52,7 +52,13 @@ public class CircuitChecks {
 
   private static final Set<String> SELECTIVITY_READS =
       Set.of(
-          "supply", "device", "upstreamDevice", "residualDevice", "liveConductors", "requirements");
+          "supply",
+          "device",
+          "upstreamDevice",
+          "residualDevice",
+          "backUp",
+          "liveConductors",
+          "requirements");
 
   @Inject Engine engine;
   @Inject ContractReader bodies;

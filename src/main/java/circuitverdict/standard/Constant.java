@@ -9,6 +9,8 @@ public enum Constant {
   ADDITIONAL_PROTECTION_ARC_FAULT("additional-protection", "arc-fault"),
   ADDITIONAL_PROTECTION_LONGEST_TIME("additional-protection", "longest-time"),
   ADDITIONAL_PROTECTION_LUMINAIRES_DOMESTIC("additional-protection", "luminaires-domestic"),
+  ADDITIONAL_PROTECTION_MOBILE_OUTDOORS_GREATEST_CURRENT(
+      "additional-protection", "mobile-outdoors-greatest-current"),
   ADDITIONAL_PROTECTION_RESIDUAL_OPERATING_CURRENT(
       "additional-protection", "residual-operating-current"),
   ADDITIONAL_PROTECTION_SOCKET_GREATEST_CURRENT("additional-protection", "socket-greatest-current"),

@@ -33,6 +33,11 @@ final class TypeMark implements Recogniser {
     if (!Double.isNaN(rated)) {
       return rated(line, letter, rated, withAmpere(line, next + 1));
     }
+    boolean choice = line.at(next).is("/") && line.at(next + 1).word();
+    if (choice && (named || from == 0)) {
+      // "type B/A" leaves open which of the two it is.
+      return Found.ambiguous(next + 2);
+    }
     boolean type = named && !curve && !line.at(from).is("curve");
     boolean alone = from == 0 && line.ends(next) && line.at(at).spaced();
     return named || curve || alone ? letterAlone(line, letter, type, next) : null;

@@ -53,6 +53,15 @@ final class WordMark implements Recogniser {
       }
     }
     Word word = line.marks().vocabulary().words().get(joined.toString());
+    boolean choice =
+        word != null
+            && DeviceMember.RESIDUAL_TYPE.path().equals(word.member())
+            && line.at(at).is("/")
+            && line.at(at + 1).word();
+    if (choice) {
+      // "type F/A" leaves open which of the two it is.
+      return Found.ambiguous(at + 2);
+    }
     return word == null ? null : of(word, at);
   }
 

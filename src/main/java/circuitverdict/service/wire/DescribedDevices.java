@@ -40,15 +40,18 @@ public record DescribedDevices(JsonNode body, List<Note> notes) {
    * or features tell of it none that changes its members, since those would speak against it.
    */
   public List<Remedy> lasting(List<Remedy> remedies) {
-    boolean told = DescribedDevice.tellsOfMembers(body.path("device"));
-    return told
-        ? remedies.stream()
-            .filter(
-                each ->
-                    each.change().members().stream()
-                        .noneMatch(member -> member.pointer().startsWith("/device/")))
-            .toList()
-        : remedies;
+    return remedies.stream().filter(each -> !changesTold(each)).toList();
+  }
+
+  private boolean changesTold(Remedy remedy) {
+    for (String name : List.of("device", "residualDevice")) {
+      if (DescribedDevice.tellsOfMembers(body.path(name))
+          && remedy.change().members().stream()
+              .anyMatch(member -> member.pointer().startsWith("/" + name + "/"))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isAbout(Note note, String pointer) {
