@@ -22,6 +22,7 @@ package circuitverdict.circuit;
  * @param earthElectrodeResistanceOhm resistance of the installation's electrode, Ω
  * @param openPenProtection whether a permitted measure against a broken PEN conductor is fitted
  * @param localGeneration whether a generator, storage or photovoltaic system feeds the installation
+ * @param source what feeds it, in place of figures
  */
 public record Supply(
     Point point,
@@ -42,7 +43,8 @@ public record Supply(
     Double voltageDropPercent,
     Double earthElectrodeResistanceOhm,
     Boolean openPenProtection,
-    Boolean localGeneration) {
+    Boolean localGeneration,
+    Source source) {
 
   /** Where the supply point is. */
   public enum Point {
@@ -98,6 +100,15 @@ public record Supply(
   public record FaultCurrents(
       Double threePhaseA, Double twoPhaseA, Double lineToNeutralA, Double lineToEarthA) {}
 
+  /**
+   * A transformer and what is before it.
+   *
+   * @param transformer the transformer; null where none is stated
+   * @param grid the network before it; null where it is not stated
+   * @param voltageTolerancePercent greatest deviation of the voltage from its nominal value, %
+   */
+  public record Source(Transformer transformer, Grid grid, Double voltageTolerancePercent) {}
+
   /** The same supply with other loop impedance; what depends on none of the rest stays. */
   public Supply withLoopImpedance(double ohm) {
     return new Supply(
@@ -119,7 +130,8 @@ public record Supply(
         voltageDropPercent,
         earthElectrodeResistanceOhm,
         openPenProtection,
-        localGeneration);
+        localGeneration,
+        source);
   }
 
   /** The same supply with another greatest fault current of any kind. */
@@ -143,7 +155,8 @@ public record Supply(
         voltageDropPercent,
         earthElectrodeResistanceOhm,
         openPenProtection,
-        localGeneration);
+        localGeneration,
+        source);
   }
 
   /** The same supply with its loop impedance resting on something else. */
@@ -167,7 +180,8 @@ public record Supply(
         voltageDropPercent,
         earthElectrodeResistanceOhm,
         openPenProtection,
-        localGeneration);
+        localGeneration,
+        source);
   }
 
   /** The same supply with a permitted measure against a broken PEN conductor. */
@@ -191,6 +205,7 @@ public record Supply(
         voltageDropPercent,
         earthElectrodeResistanceOhm,
         true,
-        localGeneration);
+        localGeneration,
+        source);
   }
 }

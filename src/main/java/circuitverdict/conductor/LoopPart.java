@@ -23,18 +23,18 @@ import circuitverdict.standard.Value;
  * @param reactance of the loop, Ω; zero up to 16 mm²
  */
 public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
-  private static final Formula LINE = Formula.of("R1", Unit.OHM, "L·r1·Cθ/(n·1000)");
+  static final Formula LINE = Formula.of("R1", Unit.OHM, "L·r1·Cθ/(n·1000)");
   private static final Formula RETURN = Formula.of("R2", Unit.OHM, "L·r2·Cθ/(n·1000)");
   private static final Formula RETURN_APART = Formula.of("R2", Unit.OHM, "L·r2·Cθ2/(n·1000)");
-  private static final Formula NEUTRAL = Formula.of("Rn", Unit.OHM, "L·rn·Cθ/(n·1000)");
-  private static final Formula RADIAL_N = Formula.of("R1Rn", Unit.OHM, "R1 + Rn");
-  private static final Formula RING_N = Formula.of("R1Rn", Unit.OHM, "(R1 + Rn)/4");
+  static final Formula NEUTRAL = Formula.of("Rn", Unit.OHM, "L·rn·Cθ/(n·1000)");
+  static final Formula RADIAL_N = Formula.of("R1Rn", Unit.OHM, "R1 + Rn");
+  static final Formula RING_N = Formula.of("R1Rn", Unit.OHM, "(R1 + Rn)/4");
   private static final Formula SUM_N = Formula.of("R1Rn", Unit.OHM, "Rsum + R1Rn");
   private static final Formula RADIAL_LINES = Formula.of("R1R1", Unit.OHM, "2·R1");
   private static final Formula RING_LINES = Formula.of("R1R1", Unit.OHM, "2·R1/4");
   private static final Formula SUM_LINES = Formula.of("R1R1", Unit.OHM, "Rsum + R1R1");
-  private static final Formula RADIAL = Formula.of("R1R2", Unit.OHM, "R1 + R2");
-  private static final Formula RING = Formula.of("R1R2", Unit.OHM, "(R1 + R2)/4");
+  static final Formula RADIAL = Formula.of("R1R2", Unit.OHM, "R1 + R2");
+  static final Formula RING = Formula.of("R1R2", Unit.OHM, "(R1 + R2)/4");
   private static final Formula COLD = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2)/(n·1000)");
   private static final Formula COLD_ONE = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2·n)/(n·1000)");
   private static final Formula COLD_RING = Formula.of("R1R2,20", Unit.OHM, "L·(r1 + r2)/4000");
@@ -42,8 +42,8 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   private static final Formula SUM_COLD = Formula.of("R1R2,20", Unit.OHM, "Rsum + R1R2,20");
   private static final Formula QUARTER = Formula.of("R2", Unit.OHM, "R2/4");
   private static final Formula SUM_RETURN = Formula.of("R2", Unit.OHM, "Rsum + R2");
-  private static final Formula X = Formula.of("X", Unit.OHM, "L·x/(n·1000)");
-  private static final Formula X_ONE = Formula.of("X", Unit.OHM, "L·x·(n + 1)/(2·n·1000)");
+  static final Formula X = Formula.of("X", Unit.OHM, "L·x/(n·1000)");
+  static final Formula X_ONE = Formula.of("X", Unit.OHM, "L·x·(n + 1)/(2·n·1000)");
   private static final Formula X_RING = Formula.of("X", Unit.OHM, "L·x/4000");
   private static final Formula SUM_X = Formula.of("X", Unit.OHM, "Xsum + X");
   private static final Formula STATED_X = Formula.of("x", Unit.MILLIOHM_PER_M, "2·x1");
@@ -88,14 +88,14 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   /**
    * The protective conductor, at operating temperature, Ω; one beside all cables is not divided.
    */
-  private static Figure back(Cable cable, Figure length, Figure r2, Dossier d) {
+  static Figure back(Cable cable, Figure length, Figure r2, Dossier d) {
     Figure count = shared(cable) ? Figure.derived("n", 1, Unit.ONE) : count(cable);
     return ProtectiveConductors.apart(cable)
         ? d.working().step(RETURN_APART, length, r2, Temperature.separateFactor(d), count)
         : d.working().step(RETURN, length, r2, Temperature.factor(cable, d), count);
   }
 
-  private static boolean shared(Cable cable) {
+  static boolean shared(Cable cable) {
     return cable.parallel() > 1 && ProtectiveConductors.beside(cable);
   }
 
@@ -148,15 +148,14 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
             .as(reactance.symbol()));
   }
 
-  private static Figure count(Cable cable) {
+  static Figure count(Cable cable) {
     return cable.parallelCables() == null
         ? Figure.derived("n", 1, Unit.ONE)
         : new Figure(
             "n", cable.parallelCables(), Unit.ONE, new Pointer(cable.place(), "parallelCables"));
   }
 
-  private static Figure reactance(
-      Formula radial, Cable cable, Figure length, Figure count, Dossier d) {
+  static Figure reactance(Formula radial, Cable cable, Figure length, Figure count, Dossier d) {
     Figure x = perMetre(cable, d);
     return cable.ring()
         ? d.working().step(X_RING, length, x)
@@ -166,7 +165,7 @@ public record LoopPart(Figure resistance, Figure cold, Figure reactance) {
   /**
    * Reactance of the loop, mΩ/m: as stated, by the table of voltage drop, or by common practice.
    */
-  private static Figure perMetre(Cable cable, Dossier d) {
+  static Figure perMetre(Cable cable, Dossier d) {
     if (cable.reactanceOhmPerKm() != null) {
       Pointer at = new Pointer(cable.place(), "reactanceOhmPerKm");
       return d.working().step(STATED_X, LeastOfConductor.reactance(cable, at, d));

@@ -25,6 +25,10 @@ public final class At {
   public static final Pointer ELECTRODE = new Pointer(SUPPLY, "earthElectrodeResistanceOhm");
   public static final Pointer LOCAL_GENERATION = new Pointer(SUPPLY, "localGeneration");
   public static final Pointer OPEN_PEN = new Pointer(SUPPLY, "openPenProtection");
+  public static final String TRANSFORMER = "/supply/transformer";
+  public static final String GRID = "/supply/grid";
+  public static final Pointer GRID_ITSELF = new Pointer(SUPPLY, "grid");
+  public static final Pointer TOLERANCE = new Pointer(SUPPLY, "voltageTolerancePercent");
   public static final Pointer THREE_PHASE_CURRENT =
       new Pointer("/supply/faultCurrents/threePhase", "maximumA");
   public static final Pointer TWO_PHASE_CURRENT =

@@ -6,8 +6,8 @@ import java.util.function.Supplier;
 
 /**
  * A formula's right-hand side, read once and evaluated many times. Signs: {@code + − · / ² √( )},
- * and {@code min(a; b)}, {@code max(a; b)}. Numbers in a formula are mathematics or conversion of
- * units, never constants of the trade.
+ * {@code min(a; b)}, {@code max(a; b)}, and {@code exp( )}. Numbers in a formula are mathematics or
+ * conversion of units, never constants of the trade.
  */
 final class Expression {
   private final String text;
@@ -120,6 +120,9 @@ final class Expression {
     String name = text.substring(from, at);
     if (name.isEmpty()) {
       throw new IllegalArgumentException("a name is wanted at " + at + " of " + text);
+    }
+    if (name.equals("exp") && peek() == '(') {
+      return new Node.Exponential(bracketed());
     }
     if ((name.equals("min") || name.equals("max")) && peek() == '(') {
       return extreme(name.equals("min"));

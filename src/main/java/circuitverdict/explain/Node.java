@@ -42,6 +42,14 @@ sealed interface Node {
     }
   }
 
+  /** A power of e. */
+  record Exponential(Node exponent) implements Node {
+    @Override
+    public double value(Figure[] operands) {
+      return Math.exp(exponent.value(operands));
+    }
+  }
+
   /** The lesser of two. */
   record Least(Node one, Node other) implements Node {
     @Override

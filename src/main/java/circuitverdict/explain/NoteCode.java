@@ -9,6 +9,8 @@ public enum NoteCode {
   NOT_IN_TABLES(
       "The edition's tables hold no value for this, and nothing is extrapolated: state the value, or"
           + " choose one that is tabulated."),
+  OUT_OF_RANGE(
+      "This figure lies outside what a supply can state, and is left out: read what was stated again."),
   DEVICE_NOT_JUDGED("Devices of this standard or category are not judged by this check."),
   MAKER_DATA_NEEDED(
       "The maker's let-through data over this range of current would settle the question."),
@@ -93,6 +95,16 @@ public enum NoteCode {
   ASSUMED_SETTING("The setting Ir taken as the rated current In."),
   ASSUMED_EFFICIENCY("The rated power taken as power drawn."),
   ASSUMED_REACTANCE("Reactance taken by common practice where no table gives it."),
+  ASSUMED_INFINITE_NETWORK(
+      "The network before the transformer taken as without impedance for greatest currents, which none"
+          + " exceeds."),
+  ASSUMED_GRID_RATIO("R/X of the network before the transformer taken by IEC 60909-0."),
+  ASSUMED_ZERO_SEQUENCE(
+      "Zero-sequence impedance of the transformer taken as its short-circuit impedance, as of windings"
+          + " in delta and star with the neutral brought out."),
+  ASSUMED_VOLTAGE_TOLERANCE(
+      "The wider tolerance of the voltage taken: the greatest of greatest currents, the least of least"
+          + " ones."),
   ASSUMED_CORE_ALONE("The protective core taken as carrying the whole fault, without the armour."),
   ASSUMED_RESIDUAL_CAPACITY(
       "Residual making and breaking capacity taken as the least of the standard."),
@@ -283,6 +295,8 @@ public enum NoteCode {
       "This feature, its value or its unit is none that the service knows: nothing is taken from it."),
   FEATURES_NOT_READ("None of the features is read: the service does not know their class."),
   GTIN_CHECK_DIGIT("The check digit of this trade item number is wrong: read it again."),
+  TT_PATH(
+      "In a TT system an earth fault closes through the electrodes: read or state its loop at each point."),
   // contradictions of marks
   MARKS_DISAGREE("Two marks say different things of the same property: neither is taken."),
   MARK_NOT_OF_STANDARD(

@@ -248,7 +248,7 @@ public final class GreatestCurrent {
     return Figure.unknown("If,max", Unit.AMPERE);
   }
 
-  private static Figure read(double ampere, Pointer at, Supply supply, Dossier d) {
+  static Figure read(double ampere, Pointer at, Supply supply, Dossier d) {
     Figure stated = new Figure("If,max", ampere, Unit.AMPERE, at);
     if (!Uncertainty.measured(supply)) {
       return d.working().look(stated);

@@ -21,6 +21,7 @@ public enum Unit {
   CELSIUS("°C", 0),
   PER_KELVIN("1/K", 4),
   WATT("W", 0),
+  VOLT_AMPERE("VA", 0),
   HERTZ("Hz", 0),
   KELVIN_METRE_PER_WATT("K·m/W", 2),
   HEAT_FACTOR("A√s/mm²", 0),

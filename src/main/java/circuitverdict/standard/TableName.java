@@ -57,7 +57,8 @@ public enum TableName {
   TABLE_54_7("54.7"),
   TEMPERATURE("temperature"),
   THIRD_HARMONIC("third-harmonic"),
-  VOLTAGE_DROP_LIMITS("voltage-drop-limits");
+  VOLTAGE_DROP_LIMITS("voltage-drop-limits"),
+  VOLTAGE_FACTORS("voltage-factors");
 
   private final String id;
 

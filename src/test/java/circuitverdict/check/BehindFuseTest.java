@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A breaker behind a gG fuse (536.4.1): by guidance only where its drawn thermal curve stays below
- * the fuse's gates too (IEC 60269-1 table 3: a 63 A link holds 10 s up to 160 A, 0.1 s up to 320 A);
- * and a declared limit above what the breaker breaks.
+ * the fuse's gates too (IEC 60269-1 table 3: a 63 A link holds 10 s up to 160 A, 0.1 s up to 320
+ * A); and a declared limit above what the breaker breaks.
  */
 class BehindFuseTest {
   private static final Scenario PAIR =
@@ -71,7 +71,8 @@ class BehindFuseTest {
   @Test
   void aDeclaredLimitEndsAtWhatTheDeviceBreaks() {
     Scenario declared =
-        PAIR.withJson("/device/selectivity", "[{\"upstreamId\": \"main\", \"limitCurrentA\": 8000}]")
+        PAIR.withJson(
+                "/device/selectivity", "[{\"upstreamId\": \"main\", \"limitCurrentA\": 8000}]")
             .with("/supply/maximumFaultCurrentA", 6000);
     limit(8000, complies(of(declared.with("/device/breakingCapacityA", 10000))));
     complies(of(declared));

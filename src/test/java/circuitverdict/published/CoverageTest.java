@@ -3,6 +3,7 @@ package circuitverdict.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.fault.SourceExamplesTest;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -18,16 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /** Every case of the case file is tested, or stands here with the reason why it is not. */
 class CoverageTest {
-  private static final String FROM_SOURCE =
-      "fault levels from source, transformer and network (IEC 60909) are not computed";
-
   private static final Map<String, String> OUT_OF_SCOPE =
       Map.of(
-          "D01", FROM_SOURCE,
-          "D02", FROM_SOURCE,
-          "D03", FROM_SOURCE,
-          "D06", FROM_SOURCE,
-          "D09", FROM_SOURCE,
           "J01",
               "diversity is the caller's: the design current is stated or follows from the power",
           "J12", "whether a reading is plausible is not judged");
@@ -38,6 +31,7 @@ class CoverageTest {
           LoopExamplesTest.class,
           HeatExamplesTest.class,
           FaultCurrentExamplesTest.class,
+          SourceExamplesTest.class,
           InrushExamplesTest.class,
           RatingExamplesTest.class,
           VoltageDropExamplesTest.class);

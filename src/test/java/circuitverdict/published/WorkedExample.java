@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 @Test
 @Target(ElementType.METHOD)
 @Retention(RetentionPolicy.RUNTIME)
-@interface WorkedExample {
+public @interface WorkedExample {
   /** Id of the case. */
   String id();
 

@@ -159,7 +159,8 @@ final class BadRequests {
           post(path, bytes(gzip(blank + "{}")), "Content-Encoding", "gzip"));
     }
     String more = blank + blank + "{}";
-    for (String path : List.of("/v1/device-selections", "/v1/loop-impedance-limits")) {
+    for (String path :
+        List.of("/v1/device-selections", "/v1/loop-impedance-limits", "/v1/fault-currents")) {
       add("4 MiB", 413, "body-too-large", null, null, post(path, string(more)));
       add(
           "4 MiB in gzip",

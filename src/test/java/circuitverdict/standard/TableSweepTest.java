@@ -181,7 +181,8 @@ class TableSweepTest {
             "additional-protection",
             "disconnection-scope",
             "fuse-operating-currents",
-            "voltage");
+            "voltage",
+            "voltage-factors");
     Edition a2 = Scenario.edition("bs7671-2018-a2");
     Edition old = Scenario.edition("bs7671-2008");
     for (Table table : old.tables()) {

@@ -4,6 +4,8 @@ import circuitverdict.circuit.Assembly;
 import circuitverdict.circuit.BackUp;
 import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Feeder;
+import circuitverdict.circuit.Grid;
 import circuitverdict.circuit.Installation;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Load;
@@ -14,6 +16,7 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.Requirements;
 import circuitverdict.circuit.Supply;
 import circuitverdict.circuit.Supply.FaultCurrents;
+import circuitverdict.circuit.Transformer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 
@@ -23,12 +26,33 @@ public final class CircuitMapping {
 
   /** The circuit of a request body. */
   public static Circuit circuit(JsonNode body) {
-    Members m = Members.of(body, "");
-    Circuit.Stage stage = m.word("stage", Circuit.Stage.class);
+    return circuit(Members.of(body, ""), body);
+  }
+
+  /** The tree of a request body: itself, where it has a cable, and the circuits that it feeds. */
+  public static List<Feeder> feeders(JsonNode body) {
+    List<Feeder> fed = fed(body, "", body);
+    return body.has("cable") ? List.of(feeder(body, "", fed, body)) : fed;
+  }
+
+  private static List<Feeder> fed(JsonNode node, String place, JsonNode body) {
+    return Members.of(node, place)
+        .list("circuits", (each, at) -> feeder(each, at, fed(each, at, body), body));
+  }
+
+  private static Feeder feeder(JsonNode node, String place, List<Feeder> fed, JsonNode body) {
+    String reference = node.path("reference").textValue();
+    return new Feeder(place, reference, circuit(Members.of(node, place), body), fed);
+  }
+
+  /** A circuit of the tree: supply and stage are those of the request. */
+  private static Circuit circuit(Members m, JsonNode body) {
+    Members whole = Members.of(body, "");
+    Circuit.Stage stage = whole.word("stage", Circuit.Stage.class);
     return new Circuit(
         stage == null ? Circuit.Stage.SIGN_OFF : stage,
         m.word("circuitKind", Circuit.Kind.class),
-        supply(m.object("supply")),
+        supply(whole.object("supply")),
         live(m),
         load(m.object("load")),
         cable(m.object("cable")),
@@ -81,7 +105,35 @@ public final class CircuitMapping {
         m.number("voltageDropPercent"),
         m.number("earthElectrodeResistanceOhm"),
         m.bool("openPenProtection"),
-        m.bool("localGeneration"));
+        m.bool("localGeneration"),
+        source(m));
+  }
+
+  private static Supply.Source source(Members m) {
+    return new Supply.Source(
+        m.has("transformer") ? transformer(m.object("transformer")) : null,
+        m.has("grid") ? grid(m.object("grid")) : null,
+        m.number("voltageTolerancePercent"));
+  }
+
+  private static Transformer transformer(Members m) {
+    return new Transformer(
+        m.number("ratedPowerVA"),
+        m.number("primaryVoltageV"),
+        m.number("secondaryVoltageV"),
+        m.number("impedanceVoltagePercent"),
+        m.number("loadLossW"),
+        m.number("resistanceToReactanceRatio"),
+        m.number("zeroSequenceImpedancePercent"),
+        m.integer("count"));
+  }
+
+  private static Grid grid(Members m) {
+    return new Grid(
+        m.number("nominalVoltageV"),
+        m.number("maximumShortCircuitPowerVA"),
+        m.number("minimumShortCircuitPowerVA"),
+        m.number("resistanceToReactanceRatio"));
   }
 
   private static Load load(Members m) {

@@ -30,6 +30,7 @@ public final class UnusedMembers {
       Set.of(
           "transformer",
           "grid",
+          "voltageTolerancePercent",
           "minimumA",
           "peakA",
           "id",
@@ -55,6 +56,8 @@ public final class UnusedMembers {
           "steel-conduit", ARMOUR_SIZES,
           "steel-trunking", ARMOUR_SIZES,
           "sheath", ARMOUR_SIZES);
+
+  private static final Set<String> OF_A_FEEDER = Set.of("cable", "furtherCables");
 
   private static final String ITEM = "items";
   private static final String UPSTREAM = "upstreamDevice";
@@ -155,6 +158,49 @@ public final class UnusedMembers {
   /** What the question of selectivity does not use. */
   public static List<Note> ofSelectivity(JsonNode body, Set<String> read) {
     return new UnusedMembers(read, true).top(body, SELECTION_ONLY);
+  }
+
+  /** What fault currents along a tree of circuits do not use. */
+  public static List<Note> ofNetwork(JsonNode body) {
+    UnusedMembers unused = new UnusedMembers(null, false);
+    unused.network(body, "", Set.of("reference", "edition", "stage", "supply"));
+    return unused.notes;
+  }
+
+  private void network(JsonNode circuit, String place, Set<String> besides) {
+    Trail here = new Trail(null, place);
+    for (Map.Entry<String, JsonNode> field : circuit.properties()) {
+      String name = field.getKey();
+      if (name.equals("circuits")) {
+        for (int i = 0; i < field.getValue().size(); i++) {
+          network(field.getValue().get(i), place + "/circuits/" + i, Set.of("reference"));
+        }
+      } else if (OF_A_FEEDER.contains(name)) {
+        cables(new Trail(here, "/" + name), field.getValue());
+      } else if (name.equals("supply")) {
+        for (Map.Entry<String, JsonNode> member : field.getValue().properties()) {
+          if (member.getKey().equals("voltageDropPercent")) {
+            add(new Trail(here, "/supply"), member.getKey());
+          }
+        }
+      } else if (!besides.contains(name) && !name.equals("liveConductors")) {
+        add(here, name);
+      }
+    }
+  }
+
+  private void cables(Trail at, JsonNode cable) {
+    if (cable.isArray()) {
+      for (int i = 0; i < cable.size(); i++) {
+        cables(new Trail(at, "/" + i), cable.get(i));
+      }
+      return;
+    }
+    for (String name : new String[] {"terminalTemperatureC", "installation"}) {
+      if (cable.has(name)) {
+        add(at, name);
+      }
+    }
   }
 
   /** What the limit of the loop impedance of a device does not use of it. */

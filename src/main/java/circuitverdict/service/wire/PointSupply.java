@@ -1,0 +1,154 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.fault.FaultNetwork.Point;
+import circuitverdict.fault.PointCurrents;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** One point as a supply; what a supply cannot state is left out, and told. */
+final class PointSupply {
+  /** Members of a stated supply that hold at every point fed from it. */
+  private static final List<String> KEPT =
+      List.of(
+          "earthing",
+          "lineToEarthVoltageV",
+          "frequencyHz",
+          "ownership",
+          "earthElectrodeResistanceOhm",
+          "openPenProtection",
+          "localGeneration");
+
+  private static final double GREATEST_CURRENT = 200_000;
+  private static final double GREATEST_PEAK = 500_000;
+  private static final double GREATEST_EARTH_LOOP = 5_000;
+  private static final double GREATEST_LOOP = 100;
+
+  private final JsonNode stated;
+  private final Point point;
+  private final PointSupply first;
+  private final Set<Note> missing;
+
+  PointSupply(JsonNode stated, Point point, PointSupply first) {
+    this.stated = stated;
+    this.point = point;
+    this.first = first;
+    this.missing = new LinkedHashSet<>(point.dossier().missing());
+    PointCurrents c = point.currents();
+    hold(c.earthLoop().impedance(), GREATEST_EARTH_LOOP);
+    hold(c.neutralLoop().impedance(), GREATEST_LOOP);
+    for (PointCurrents.Kind kind : List.of(c.threePhase(), c.twoPhase(), c.neutral(), c.earth())) {
+      hold(kind.greatest(), GREATEST_CURRENT);
+      hold(kind.least(), GREATEST_CURRENT);
+      hold(kind.peak(), GREATEST_PEAK);
+    }
+    hold(c.any(), GREATEST_CURRENT);
+    if (missing.isEmpty() && !c.any().known()) {
+      missing.add(new Note(NoteCode.MISSING_INPUT, At.MAXIMUM_CURRENT, List.of()));
+    }
+  }
+
+  private void hold(Figure figure, double greatest) {
+    if (figure.value() > greatest) {
+      missing.add(new Note(NoteCode.OUT_OF_RANGE, point.at(), List.of(figure)));
+    }
+  }
+
+  Set<Note> missing() {
+    return missing;
+  }
+
+  void write(JsonGenerator json, boolean full) throws IOException {
+    json.writeStartObject();
+    Json.pointer(json, point.at());
+    Json.text(json, "reference", point.reference());
+    json.writeObjectFieldStart("supply");
+    supply(json);
+    json.writeEndObject();
+    Dossier d = point.dossier();
+    if (full) {
+      Json.steps(json, d.working().steps());
+    }
+    Json.notes(json, "missing", new ArrayList<>(missing), full);
+    Json.notes(json, "remarks", d.remarks(), full);
+    json.writeEndObject();
+  }
+
+  private void supply(JsonGenerator json) throws IOException {
+    boolean origin = first == null && "origin".equals(stated.path("point").textValue());
+    json.writeStringField("point", origin ? "origin" : "board");
+    json.writeNumberField("phases", point.live().lines() == 1 ? 1 : 3);
+    for (String name : KEPT) {
+      if (stated.has(name)) {
+        json.writeFieldName(name);
+        json.writeRawValue(stated.get(name).toString());
+      }
+    }
+    json.writeStringField("basis", "calculated-hot");
+    PointCurrents c = point.currents();
+    loop(json, "loopImpedanceOhm", "loopReactanceOhm", c.earthLoop(), GREATEST_EARTH_LOOP);
+    origin(json);
+    loop(
+        json,
+        "lineToNeutralLoopImpedanceOhm",
+        "lineToNeutralLoopReactanceOhm",
+        c.neutralLoop(),
+        GREATEST_LOOP);
+    number(json, "maximumFaultCurrentA", c.any(), 1, GREATEST_CURRENT);
+    json.writeObjectFieldStart("faultCurrents");
+    kind(json, "threePhase", c.threePhase());
+    kind(json, "twoPhase", c.twoPhase());
+    kind(json, "lineToNeutral", c.neutral());
+    kind(json, "lineToEarth", c.earth());
+    json.writeEndObject();
+  }
+
+  /** Ze: as stated, else what was found at the origin itself. */
+  private void origin(JsonGenerator json) throws IOException {
+    if (stated.has("originLoopImpedanceOhm")) {
+      Json.number(
+          json, "originLoopImpedanceOhm", stated.get("originLoopImpedanceOhm").doubleValue());
+    } else if ("origin".equals(stated.path("point").textValue())) {
+      Figure loop = (first == null ? this : first).point.currents().earthLoop().impedance();
+      number(json, "originLoopImpedanceOhm", loop, 0, GREATEST_EARTH_LOOP);
+    }
+  }
+
+  private static void loop(
+      JsonGenerator json, String impedance, String reactance, PointCurrents.Loop loop, double most)
+      throws IOException {
+    if (loop.impedance().value() <= most) {
+      number(json, impedance, loop.impedance(), 0, most);
+      number(json, reactance, loop.reactance(), 0, GREATEST_LOOP);
+    }
+  }
+
+  private static void kind(JsonGenerator json, String name, PointCurrents.Kind kind)
+      throws IOException {
+    if (!kind.greatest().known() && !kind.least().known()) {
+      return;
+    }
+    json.writeObjectFieldStart(name);
+    number(json, "maximumA", kind.greatest(), 0, GREATEST_CURRENT);
+    number(json, "minimumA", kind.least(), 0, GREATEST_CURRENT);
+    number(json, "peakA", kind.peak(), 0, GREATEST_PEAK);
+    json.writeEndObject();
+  }
+
+  private static void number(
+      JsonGenerator json, String name, Figure figure, double least, double greatest)
+      throws IOException {
+    if (figure.value() <= greatest) {
+      Json.number(json, name, Math.max(least, figure.value()));
+    }
+  }
+}
