@@ -17,6 +17,7 @@ import java.util.List;
  * @param arcFaultDetection whether it detects arc faults; null where not stated
  * @param letThrough the maker's let-through points, rising in current
  * @param selectivity up to which currents its maker declares that it opens alone
+ * @param operatingTimes points of its maker's time–current curve, rising in current
  * @param nameplate what it is made for besides
  */
 public record DeviceData(
@@ -32,6 +33,7 @@ public record DeviceData(
     Boolean arcFaultDetection,
     List<LetThroughPoint> letThrough,
     List<Declared> selectivity,
+    List<OperatingTime> operatingTimes,
     Nameplate nameplate) {
 
   /** A device of which nothing else is stated. */
@@ -58,6 +60,7 @@ public record DeviceData(
         residual,
         null,
         letThrough,
+        List.of(),
         List.of(),
         Nameplate.NONE);
   }
@@ -101,6 +104,7 @@ public record DeviceData(
         arcFaultDetection,
         letThrough,
         selectivity,
+        operatingTimes,
         face);
   }
 
@@ -111,6 +115,16 @@ public record DeviceData(
    * @param energyA2s energy let through, A²s
    */
   public record LetThroughPoint(double prospectiveCurrentA, double energyA2s) {}
+
+  /**
+   * One point of the maker's time–current curve, from cold.
+   *
+   * @param place JSON pointer of the point
+   * @param currentA current, A
+   * @param earliestS it does not operate before this time, s; null where not stated
+   * @param latestS it has operated by this time, s; null where not stated
+   */
+  public record OperatingTime(String place, double currentA, Double earliestS, Double latestS) {}
 
   /**
    * Up to which current its maker declares that only this device opens.

@@ -12,9 +12,14 @@ import circuitverdict.quantity.Unit;
  * What is known of when a device operates at the current of a start: never before a time, for
  * certain by a time, and where a typical curve is drawn. Unknown figures promise nothing.
  */
-public sealed interface StartBand permits BreakerStart, FuseStart {
+public sealed interface StartBand permits BreakerStart, FuseStart, MakersStart {
   /** The band of a device that is judged; null where what it needs is missing, which is noted. */
   static StartBand of(ProtectiveDevice device, Dossier d) {
+    StartBand promised = promised(device, d);
+    return MakersStart.over(promised, device);
+  }
+
+  private static StartBand promised(ProtectiveDevice device, Dossier d) {
     if (device instanceof Breaker breaker) {
       return BreakerStart.of(breaker, d);
     }

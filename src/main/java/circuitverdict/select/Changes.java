@@ -75,7 +75,9 @@ final class Changes {
 
   /** Whether its maker's data say how it behaves: of another device they say nothing. */
   static boolean makersOwn(DeviceData data) {
-    return !data.letThrough().isEmpty() || !data.selectivity().isEmpty();
+    return !data.letThrough().isEmpty()
+        || !data.selectivity().isEmpty()
+        || !data.operatingTimes().isEmpty();
   }
 
   /** Each number of poles above the present one. */

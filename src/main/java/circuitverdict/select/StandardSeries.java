@@ -85,6 +85,7 @@ final class StandardSeries {
                   arcFault,
                   List.of(),
                   List.of(),
+                  List.of(),
                   face);
           series.add(new Breaker(data, band.keys().get(0).text(), 3, Multiples.NONE));
         }

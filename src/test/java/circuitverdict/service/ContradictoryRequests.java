@@ -38,6 +38,15 @@ final class ContradictoryRequests {
           ofThree("lineToNeutral", 4800),
           ofThree("lineToEarth", 4800),
           new Contradiction(
+              "a point that operates earliest after its latest",
+              "{\"device\": {\"operatingTimes\": [{\"currentA\": 60, \"earliestS\": 5, \"latestS\": 4}]}}",
+              "/device/operatingTimes/0"),
+          new Contradiction(
+              "a curve that rises with the current",
+              "{\"device\": {\"operatingTimes\": [{\"currentA\": 60, \"earliestS\": 5},"
+                  + " {\"currentA\": 50, \"latestS\": 4}]}}",
+              "/device/operatingTimes/0"),
+          new Contradiction(
               "a residence that is a factory",
               "{\"premises\": {\"use\": \"industrial\", \"higherRiskResidential\": true}}",
               "/premises/higherRiskResidential"),

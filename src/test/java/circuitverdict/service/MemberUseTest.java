@@ -144,6 +144,12 @@ class MemberUseTest {
           "{'load': {'kind': 'motor', 'inrush': {'starting': 'direct-on-line',"
               + " 'currentMultiple': 3, 'peakCurrentA': 100, 'durationS': 1.5}},"
               + " 'requirements': {'inrush': 'required'}}",
+          "{'load': {'kind': 'motor', 'inrush': {'starting': 'direct-on-line',"
+              + " 'currentMultiple': 3, 'peakCurrentA': 100, 'durationS': 1.5}}, 'device':"
+              + " {'operatingTimes': [{'currentA': 90, 'earliestS': 2, 'latestS': 20}]}}",
+          "{'load': {'kind': 'motor', 'inrush': {'starting': 'direct-on-line',"
+              + " 'currentMultiple': 2, 'peakCurrentA': 100, 'durationS': 50}}, 'device':"
+              + " {'operatingTimes': [{'currentA': 50, 'earliestS': 0.5, 'latestS': 100}]}}",
           "{'load': {'kind': 'led', 'count': 3, 'inrush': {'peakCurrentA': 19, 'durationS': 0.0003,"
               + " 'countLimits': [{'characteristic': 'B', 'ratedCurrentA': 32, 'count': 3}]}}}",
           "{" + PARTS + STARTING + "}]}}",

@@ -256,6 +256,7 @@ public final class Contradictions {
     releases(device, pointer);
     held(IN_DEVICE, device, pointer);
     faults.addAll(SelectivityContradictions.of(device, pointer));
+    faults.addAll(CurveContradictions.of(device, pointer));
     faults.addAll(FaceContradictions.of(device, pointer));
     Set<Double> currents = new HashSet<>();
     JsonNode points = device.path("letThrough");

@@ -3,6 +3,7 @@ package circuitverdict.service.wire;
 import circuitverdict.circuit.DeviceData;
 import circuitverdict.circuit.DeviceData.Declared;
 import circuitverdict.circuit.DeviceData.LetThroughPoint;
+import circuitverdict.circuit.DeviceData.OperatingTime;
 import circuitverdict.circuit.Nameplate;
 import circuitverdict.circuit.Nameplate.DeratingPoint;
 import circuitverdict.circuit.ProtectiveDevice;
@@ -77,6 +78,7 @@ public final class DeviceMapping {
         m.bool("arcFaultDetection"),
         letThrough(m),
         selectivity(m),
+        operatingTimes(m),
         nameplate(m));
   }
 
@@ -118,6 +120,18 @@ public final class DeviceMapping {
         (node, place) ->
             new Declared(
                 node.get("upstreamId").textValue(), node.get("limitCurrentA").doubleValue()));
+  }
+
+  private static List<OperatingTime> operatingTimes(Members m) {
+    List<OperatingTime> points =
+        new ArrayList<>(m.list("operatingTimes", (node, place) -> point(Members.of(node, place))));
+    points.sort(Comparator.comparingDouble(OperatingTime::currentA));
+    return List.copyOf(points);
+  }
+
+  private static OperatingTime point(Members m) {
+    return new OperatingTime(
+        m.place(), m.number("currentA"), m.number("earliestS"), m.number("latestS"));
   }
 
   private static List<LetThroughPoint> letThrough(Members m) {
