@@ -59,7 +59,10 @@ final class ChargingPoint {
     }
     Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
     if (load.parts().isEmpty()) {
-      boolean unable = load.kind() != null && load.kind().onlyDraws();
+      if (load.kind() == null) {
+        return connection == Load.Connection.SOCKET_OUTLET ? Boolean.TRUE : null;
+      }
+      boolean unable = load.kind().onlyDraws();
       return !unable || connection == Load.Connection.SOCKET_OUTLET
           ? Boolean.TRUE
           : connection == null ? null : Boolean.FALSE;

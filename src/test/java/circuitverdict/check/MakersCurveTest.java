@@ -73,7 +73,8 @@ class MakersCurveTest {
   /** Of several points the one that says most counts, in whatever order they are sent. */
   @Test
   void thePointThatSaysMostCounts() {
-    Finding found = with("[{'currentA': 90, 'earliestS': 0.4}, {'currentA': 62, 'earliestS': 1.6}]");
+    Finding found =
+        with("[{'currentA': 90, 'earliestS': 0.4}, {'currentA': 62, 'earliestS': 1.6}]");
     limit(1.6, complies(found));
   }
 

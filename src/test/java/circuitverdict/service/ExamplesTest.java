@@ -45,7 +45,7 @@ class ExamplesTest {
             .collect(Collectors.toSet());
     assertEquals(
         operations, Calls.ofContract().stream().map(Call::operation).collect(Collectors.toSet()));
-    assertEquals(13, Calls.ofFiles().size(), "files in src/test/resources/requests");
+    assertEquals(14, Calls.ofFiles().size(), "files in src/test/resources/requests");
   }
 
   @Test
@@ -59,6 +59,7 @@ class ExamplesTest {
             "judgeBreakingCapacity", all,
             "judgeLetThrough", all,
             "judgeSelectivity", all,
+            "compareEditions", all,
             "computeFaultCurrents", ofLimits,
             "getLoopImpedanceLimit", ofLimits,
             "listLoopImpedanceLimits", ofLimits);

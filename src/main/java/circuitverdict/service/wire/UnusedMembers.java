@@ -18,6 +18,8 @@ public final class UnusedMembers {
   private static final Set<String> NEVER =
       Set.of("circuits", "diversityFactor", "readings", "editions", "acceptedOpenPoints");
 
+  private static final Set<String> COMPARED = Set.of("editions");
+
   private static final String PRODUCTS = "products";
 
   private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
@@ -134,6 +136,7 @@ public final class UnusedMembers {
   private final Set<String> read;
   private final boolean selectivity;
   private final List<Note> notes = new ArrayList<>();
+  private boolean compared;
 
   private UnusedMembers(Set<String> read, boolean selectivity) {
     this.read = read;
@@ -143,6 +146,13 @@ public final class UnusedMembers {
   /** What a whole check does not use. */
   public static List<Note> ofCheck(JsonNode body) {
     return new UnusedMembers(null, true).top(body, SELECTION_ONLY);
+  }
+
+  /** What a comparison of editions does not use. */
+  public static List<Note> ofComparison(JsonNode body) {
+    UnusedMembers unused = new UnusedMembers(null, true);
+    unused.compared = true;
+    return unused.top(body, SELECTION_ONLY);
   }
 
   /** What a selection does not use: among others a device, since it looks for one. */
@@ -223,6 +233,9 @@ public final class UnusedMembers {
       Map.Entry<String, JsonNode> field = fields.next();
       String name = field.getKey();
       boolean own = OF_EVERY_READING.contains(name);
+      if (compared && COMPARED.contains(name)) {
+        continue;
+      }
       if (NEVER.contains(name)
           || besides.contains(name)
           || read != null && !own && !read.contains(name)) {

@@ -1,0 +1,165 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.check.Finding;
+import circuitverdict.check.Reason;
+import circuitverdict.check.Result;
+import circuitverdict.check.Verdict;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.select.EditionComparison;
+import circuitverdict.select.EditionComparison.Cause;
+import circuitverdict.select.EditionComparison.Move;
+import circuitverdict.standard.Citation;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A circuit under two editions as the contract writes it: what moves, and why. */
+public final class ComparisonJson {
+  private final String version;
+  private final boolean full;
+
+  /** Writes a comparison. */
+  public ComparisonJson(String version, boolean full) {
+    this.version = version;
+    this.full = full;
+  }
+
+  /** The bytes of the answer; its verdict is that under the second edition. */
+  public byte[] bytes(
+      JsonNode body,
+      Circuit.Stage stage,
+      Edition first,
+      Edition second,
+      EditionComparison comparison,
+      List<Note> unused) {
+    return Json.object(
+        json -> {
+          AnswerJson answer = new AnswerJson(json, second, full);
+          Result to = comparison.to();
+          answer.head(body, stage, to.verdict(), to.reason(), summary(first, second, comparison));
+          json.writeArrayFieldStart("compared");
+          compared(json, first, comparison.from());
+          compared(json, second, to);
+          json.writeEndArray();
+          json.writeArrayFieldStart("moved");
+          for (Move move : comparison.moved()) {
+            move(json, move);
+          }
+          json.writeEndArray();
+          List<Finding> both = new ArrayList<>(comparison.from().findings());
+          both.addAll(to.findings());
+          answer.notes(both);
+          answer.foot(unused, version);
+        });
+  }
+
+  /** The answer where the two editions are not stated. */
+  public byte[] incomplete(JsonNode body, Circuit.Stage stage, Edition used, List<Note> unused) {
+    return Json.object(
+        json -> {
+          AnswerJson answer = new AnswerJson(json, used, full);
+          answer.head(
+              body,
+              stage,
+              Verdict.NOT_DETERMINED,
+              Reason.MISSING_INPUT,
+              "Two editions are needed to compare.");
+          Pointer at = new Pointer("", "editions");
+          Json.notes(
+              json, "missing", List.of(new Note(NoteCode.MISSING_INPUT, at, List.of())), full);
+          answer.foot(unused, version);
+        });
+  }
+
+  private static String summary(Edition first, Edition second, EditionComparison comparison) {
+    String between = " from " + first.head().standard() + " to " + second.head().standard() + ".";
+    List<Move> moved = comparison.moved();
+    if (moved.isEmpty()) {
+      return "Nothing moves" + between;
+    }
+    List<String> names = new ArrayList<>();
+    for (Move move : moved) {
+      String title = move.to().check().title().toLowerCase(Locale.ROOT);
+      boolean turns = move.from().verdict() != move.to().verdict();
+      names.add(turns ? title + " (now " + words(move.to().verdict()) + ")" : title);
+    }
+    return "What moves: " + String.join(", ", names) + "," + between;
+  }
+
+  private static String words(Verdict verdict) {
+    return verdict.word().replace('-', ' ');
+  }
+
+  private static void compared(JsonGenerator json, Edition edition, Result result)
+      throws IOException {
+    json.writeStartObject();
+    json.writeObjectFieldStart("edition");
+    json.writeStringField("id", edition.id());
+    json.writeStringField("tablesDigest", edition.digest());
+    json.writeEndObject();
+    json.writeStringField("verdict", result.verdict().word());
+    if (result.reason() != null) {
+      json.writeStringField("reason", result.reason().word());
+    }
+    json.writeEndObject();
+  }
+
+  private void move(JsonGenerator json, Move move) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("check", move.to().check().word());
+    json.writeFieldName("from");
+    FindingJson.write(json, move.from(), List.of(), full);
+    json.writeFieldName("to");
+    FindingJson.write(json, move.to(), List.of(), full);
+    json.writeArrayFieldStart("because");
+    for (Cause cause : move.because()) {
+      cause(json, cause);
+    }
+    if (move.because().isEmpty()) {
+      rule(json, move);
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void cause(JsonGenerator json, Cause cause) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("symbol", cause.symbol());
+    json.writeStringField("unit", cause.unit().symbol());
+    side(json, "from", cause.from());
+    side(json, "to", cause.to());
+    json.writeEndObject();
+  }
+
+  private static void side(JsonGenerator json, String name, Figure figure) throws IOException {
+    if (figure == null) {
+      return;
+    }
+    Json.number(json, name + "Value", figure.value());
+    json.writeFieldName(name + "Source");
+    Json.citation(json, (Citation) figure.source());
+  }
+
+  /** Where no value differs the rule does: each edition's clause. */
+  private static void rule(JsonGenerator json, Move move) throws IOException {
+    json.writeStartObject();
+    clause(json, "fromSource", move.from());
+    clause(json, "toSource", move.to());
+    json.writeEndObject();
+  }
+
+  private static void clause(JsonGenerator json, String name, Finding finding) throws IOException {
+    if (!finding.clauses().isEmpty()) {
+      json.writeFieldName(name);
+      Json.citation(json, finding.clauses().get(finding.clauses().size() - 1));
+    }
+  }
+}
