@@ -24,11 +24,11 @@ public final class Sentences {
 
   /** One sentence about a whole result. */
   public static String of(Result result) {
-    List<String> failing = titles(result, Verdict.DOES_NOT_COMPLY);
-    List<String> open = titles(result, Verdict.NOT_DETERMINED);
     if (result.verdict() == Verdict.COMPLIES) {
       return "Complies with every check made" + closest(result) + ".";
     }
+    List<String> failing = titles(result, Verdict.DOES_NOT_COMPLY);
+    List<String> open = titles(result, Verdict.NOT_DETERMINED);
     if (!failing.isEmpty()) {
       String rest = open.isEmpty() ? "" : "; not determined: " + String.join(", ", open);
       return "Does not comply: " + String.join(", ", failing) + rest + ".";

@@ -21,7 +21,8 @@ public final class DrawnCurve {
     this.asymptoteA = asymptoteA;
     this.tripA = tripA;
     this.tripS = tripS;
-    this.exponent = Math.log(tripS / thermalS) / Math.log(excess(thermalA) / excess(tripA));
+    this.exponent =
+        StrictMath.log(tripS / thermalS) / StrictMath.log(excess(thermalA) / excess(tripA));
   }
 
   /** The curve of a breaker whose rated current is stated. */
@@ -40,7 +41,7 @@ public final class DrawnCurve {
     if (currentA <= asymptoteA) {
       return Double.POSITIVE_INFINITY;
     }
-    return tripS * Math.pow(excess(tripA) / excess(currentA), exponent);
+    return tripS * StrictMath.pow(excess(tripA) / excess(currentA), exponent);
   }
 
   private double excess(double currentA) {

@@ -70,7 +70,7 @@ public record DrawnOrder(Figure opens, Figure holds) {
   }
 
   private static double between(double fromA, double fromS, Promise to, double current) {
-    double share = Math.log(current / fromA) / Math.log(to.current().value() / fromA);
-    return fromS * Math.pow(to.timeS() / fromS, share);
+    double share = StrictMath.log(current / fromA) / StrictMath.log(to.current().value() / fromA);
+    return fromS * StrictMath.pow(to.timeS() / fromS, share);
   }
 }

@@ -80,8 +80,9 @@ final class FuseStart implements StartBand {
     }
     double from = atLong.number();
     double slope =
-        Math.log(FuseTimes.GATE_LONG / FuseTimes.GATE_SHORT) / Math.log(atShort.number() / from);
-    double drawn = FuseTimes.GATE_LONG * Math.pow(from / current.value(), slope);
+        StrictMath.log(FuseTimes.GATE_LONG / FuseTimes.GATE_SHORT)
+            / StrictMath.log(atShort.number() / from);
+    double drawn = FuseTimes.GATE_LONG * StrictMath.pow(from / current.value(), slope);
     return d.working()
         .look(
             new Figure(

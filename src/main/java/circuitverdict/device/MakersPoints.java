@@ -74,9 +74,9 @@ record MakersPoints(ProtectiveDevice device) implements EnergyBound {
 
   private static double between(LetThroughPoint a, LetThroughPoint b, double current) {
     double share =
-        Math.log(current / a.prospectiveCurrentA())
-            / Math.log(b.prospectiveCurrentA() / a.prospectiveCurrentA());
-    return a.energyA2s() * Math.pow(b.energyA2s() / a.energyA2s(), share);
+        StrictMath.log(current / a.prospectiveCurrentA())
+            / StrictMath.log(b.prospectiveCurrentA() / a.prospectiveCurrentA());
+    return a.energyA2s() * StrictMath.pow(b.energyA2s() / a.energyA2s(), share);
   }
 
   @Override

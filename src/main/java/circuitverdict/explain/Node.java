@@ -46,7 +46,7 @@ sealed interface Node {
   record Exponential(Node exponent) implements Node {
     @Override
     public double value(Figure[] operands) {
-      return Math.exp(exponent.value(operands));
+      return StrictMath.exp(exponent.value(operands));
     }
   }
 

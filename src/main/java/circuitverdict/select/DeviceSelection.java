@@ -108,7 +108,7 @@ public final class DeviceSelection {
     return new Candidate(place, device, result, deciding(result));
   }
 
-  private static Finding deciding(Result result) {
+  static Finding deciding(Result result) {
     Finding deciding = null;
     for (Finding finding : result.findings()) {
       if (!finding.counted()) {

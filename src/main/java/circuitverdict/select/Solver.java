@@ -91,6 +91,16 @@ public final class Solver {
     return limits;
   }
 
+  /** The shortest length that is tried, m. */
+  static double shortest() {
+    return 1.0 / Quantity.LENGTH.stepsPerUnit;
+  }
+
+  /** The greatest length with which every check complies, m; empty where none governs. */
+  Optional<Limit> greatestLength() {
+    return least(Quantity.LENGTH, BY_LENGTH, this::withLength);
+  }
+
   /** The greatest length with which one check complies, m; empty where none does. */
   public Optional<Limit> greatestLength(CheckName name) {
     return least(Quantity.LENGTH, EnumSet.of(name), this::withLength);

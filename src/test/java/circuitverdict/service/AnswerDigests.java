@@ -8,14 +8,20 @@ import circuitverdict.check.ProtectiveConductorCheck;
 import circuitverdict.check.Selectivity;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.Note;
+import circuitverdict.fault.FaultNetwork;
+import circuitverdict.select.ConductorSelection;
 import circuitverdict.select.DeviceSelection;
+import circuitverdict.select.EditionComparison;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.CodesJson;
+import circuitverdict.service.wire.ComparisonJson;
+import circuitverdict.service.wire.ConductorSelectionJson;
 import circuitverdict.service.wire.EditionJson;
 import circuitverdict.service.wire.LoopLimitJson;
 import circuitverdict.service.wire.MarkingJson;
+import circuitverdict.service.wire.NetworkJson;
 import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
@@ -84,6 +90,9 @@ final class AnswerDigests {
               List.of(new LetThroughEnergy(), new ProtectiveConductorCheck()),
               full);
       case "selectDevices" -> selected(request, edition, full);
+      case "selectConductors" -> conductors(request, edition, full);
+      case "computeFaultCurrents" -> points(request, edition, full);
+      case "compareEditions" -> compared(request, full);
       case "readMarkings" -> new MarkingJson(edition, VERSION, full).bytes(request);
       case "listLoopImpedanceLimits" ->
           new LoopLimitJson(edition, VERSION, full).bytes(request.path("items"), null);
@@ -109,6 +118,48 @@ final class AnswerDigests {
     Products products = Products.of(request, edition);
     return SelectionJson.of(products, edition, VERSION, full)
         .bytes(request, circuit, selection.of(products.devices(), full), unused);
+  }
+
+  private static byte[] conductors(JsonNode request, Edition edition, boolean full) {
+    Circuit circuit = CircuitMapping.circuit(request);
+    return new ConductorSelectionJson(edition, VERSION, full)
+        .bytes(
+            request,
+            circuit,
+            ConductorSelection.of(circuit, edition, CircuitCheck.all(), full),
+            UnusedMembers.ofConductors(request));
+  }
+
+  private static byte[] points(JsonNode request, Edition edition, boolean full) {
+    Circuit circuit = CircuitMapping.circuit(request);
+    List<FaultNetwork.Point> points =
+        FaultNetwork.points(
+            circuit,
+            CircuitMapping.feeders(request),
+            edition,
+            CircuitCheck.allowance(circuit.stage()),
+            full);
+    return new NetworkJson(edition, VERSION, full)
+        .bytes(request, circuit.stage(), points, UnusedMembers.ofNetwork(request));
+  }
+
+  private byte[] compared(JsonNode request, boolean full) {
+    Circuit circuit = CircuitMapping.circuit(request);
+    ComparisonJson json = new ComparisonJson(VERSION, full);
+    List<Note> unused = UnusedMembers.ofComparison(request);
+    JsonNode named = request.path("editions");
+    if (named.size() < 2) {
+      return json.incomplete(request, circuit.stage(), edition(request), unused);
+    }
+    Edition first = editions.find(named.get(0).textValue()).orElseThrow();
+    Edition second = editions.find(named.get(1).textValue()).orElseThrow();
+    return json.bytes(
+        request,
+        circuit.stage(),
+        first,
+        second,
+        EditionComparison.of(circuit, first, second, CircuitCheck.all()),
+        unused);
   }
 
   private void catalogues() {

@@ -161,7 +161,11 @@ final class BadRequests {
     }
     String more = blank + blank + "{}";
     for (String path :
-        List.of("/v1/device-selections", "/v1/loop-impedance-limits", "/v1/fault-currents")) {
+        List.of(
+            "/v1/device-selections",
+            "/v1/loop-impedance-limits",
+            "/v1/fault-currents",
+            "/v1/conductor-selections")) {
       add("4 MiB", 413, "body-too-large", null, null, post(path, string(more)));
       add(
           "4 MiB in gzip",

@@ -45,7 +45,7 @@ class ExamplesTest {
             .collect(Collectors.toSet());
     assertEquals(
         operations, Calls.ofContract().stream().map(Call::operation).collect(Collectors.toSet()));
-    assertEquals(14, Calls.ofFiles().size(), "files in src/test/resources/requests");
+    assertEquals(15, Calls.ofFiles().size(), "files in src/test/resources/requests");
   }
 
   @Test
@@ -56,6 +56,7 @@ class ExamplesTest {
         Map.of(
             "checkCircuit", all,
             "selectDevices", all,
+            "selectConductors", all,
             "judgeBreakingCapacity", all,
             "judgeLetThrough", all,
             "judgeSelectivity", all,

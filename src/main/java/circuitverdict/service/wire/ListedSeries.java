@@ -19,7 +19,11 @@ final class ListedSeries implements Listed {
 
   @Override
   public void write(JsonGenerator json, Candidate candidate) throws IOException {
-    Breaker device = (Breaker) candidate.device();
+    device(json, (Breaker) candidate.device());
+  }
+
+  /** One device of the series, as the member device. */
+  static void device(JsonGenerator json, Breaker device) throws IOException {
     DeviceData data = device.data();
     json.writeObjectFieldStart("device");
     json.writeStringField("standard", data.standard());

@@ -148,6 +148,11 @@ public final class UnusedMembers {
     return new UnusedMembers(null, true).top(body, SELECTION_ONLY);
   }
 
+  /** What a selection of conductors does not use. */
+  public static List<Note> ofConductors(JsonNode body) {
+    return new UnusedMembers(null, true).top(body, Set.of("preferences", PRODUCTS));
+  }
+
   /** What a comparison of editions does not use. */
   public static List<Note> ofComparison(JsonNode body) {
     UnusedMembers unused = new UnusedMembers(null, true);

@@ -1,0 +1,166 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.check.Finding;
+import circuitverdict.check.Reason;
+import circuitverdict.check.Sentences;
+import circuitverdict.check.Verdict;
+import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.ProtectiveDevice.Breaker;
+import circuitverdict.explain.Note;
+import circuitverdict.quantity.Shown;
+import circuitverdict.select.ConductorSelection.Candidate;
+import circuitverdict.select.ConductorSelection.Selection;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A selection of conductors as the contract writes it. */
+public final class ConductorSelectionJson {
+  private static final int USUAL_LIMIT = 10;
+
+  private final Edition edition;
+  private final String version;
+  private final boolean full;
+
+  /** Writes selections under an edition. */
+  public ConductorSelectionJson(Edition edition, String version, boolean full) {
+    this.edition = edition;
+    this.version = version;
+    this.full = full;
+  }
+
+  /** The bytes of the answer. */
+  public byte[] bytes(JsonNode request, Circuit circuit, Selection selection, List<Note> unused) {
+    int limit = request.path("limit").asInt(USUAL_LIMIT);
+    int offset = request.path("offset").asInt(0);
+    return Json.object(
+        json -> {
+          AnswerJson answer = new AnswerJson(json, edition, full);
+          Verdict verdict = verdict(selection);
+          answer.head(request, circuit.stage(), verdict, reason(verdict), summary(selection));
+          candidates(json, "selected", selection.selected(), limit, offset);
+          candidates(json, "undetermined", selection.undetermined(), limit, offset);
+          candidates(json, "rejected", selection.rejected(), limit, offset);
+          answer.notes(first(selection));
+          answer.foot(unused, version);
+        });
+  }
+
+  private static Verdict verdict(Selection selection) {
+    if (!selection.selected().isEmpty()) {
+      return Verdict.COMPLIES;
+    }
+    return selection.undetermined().isEmpty() ? Verdict.DOES_NOT_COMPLY : Verdict.NOT_DETERMINED;
+  }
+
+  private static Reason reason(Verdict verdict) {
+    return switch (verdict) {
+      case COMPLIES -> null;
+      case DOES_NOT_COMPLY -> Reason.NONE_SELECTED;
+      default -> Reason.CHECK_NOT_DETERMINED;
+    };
+  }
+
+  private static String summary(Selection selection) {
+    if (!selection.selected().isEmpty()) {
+      Candidate best = selection.selected().get(0);
+      int passing = selection.selected().size();
+      return "Run "
+          + name(best)
+          + "; "
+          + passing
+          + " of the "
+          + selection.count()
+          + " sizes"
+          + (passing == 1 ? " passes every check made." : " pass every check made.");
+    }
+    return selection.undetermined().isEmpty()
+        ? "None of the " + selection.count() + " sizes passes every check made."
+        : Sentences.of(selection.undetermined().get(0).decidedBy());
+  }
+
+  private static List<Finding> first(Selection selection) {
+    List<Candidate> list =
+        selection.selected().isEmpty() ? selection.undetermined() : selection.selected();
+    return list.isEmpty() ? List.of() : list.get(0).result().findings();
+  }
+
+  private void candidates(
+      JsonGenerator json, String name, List<Candidate> candidates, int limit, int offset)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    int to = Math.min(candidates.size(), offset + limit);
+    for (int i = offset; i < to; i++) {
+      candidate(json, candidates.get(i), i + 1);
+    }
+    json.writeEndArray();
+    json.writeNumberField(name + "Count", candidates.size());
+  }
+
+  private void candidate(JsonGenerator json, Candidate candidate, int rank) throws IOException {
+    Verdict verdict = candidate.result().verdict();
+    json.writeStartObject();
+    if (verdict == Verdict.COMPLIES) {
+      json.writeNumberField("rank", rank);
+    }
+    cable(json, candidate);
+    if (candidate.device() != null) {
+      ListedSeries.device(json, (Breaker) candidate.device());
+    }
+    json.writeStringField("verdict", verdict.word());
+    json.writeFieldName("decidedBy");
+    FindingJson.write(json, candidate.decidedBy(), List.of(), full);
+    if (full) {
+      json.writeStringField(
+          "summary", name(candidate) + ": " + Sentences.of(candidate.decidedBy()));
+    }
+    if (verdict == Verdict.NOT_DETERMINED) {
+      Json.notes(json, "missing", missing(candidate), full);
+    }
+    json.writeEndObject();
+  }
+
+  private static void cable(JsonGenerator json, Candidate candidate) throws IOException {
+    Cable cable = candidate.cable();
+    json.writeObjectFieldStart("cable");
+    Json.number(json, "lineCsaMm2", cable.lineCsaMm2());
+    number(json, "neutralCsaMm2", cable.neutralCsaMm2());
+    number(json, "protectiveCsaMm2", cable.protectiveCsaMm2());
+    if (candidate.lengthSolved()) {
+      Json.number(json, "lengthM", cable.lengthM());
+    }
+    json.writeEndObject();
+  }
+
+  private static void number(JsonGenerator json, String name, Double value) throws IOException {
+    if (value != null) {
+      Json.number(json, name, value);
+    }
+  }
+
+  private static List<Note> missing(Candidate candidate) {
+    Set<Note> missing = new LinkedHashSet<>();
+    for (Finding finding : candidate.result().findings()) {
+      if (finding.counted()) {
+        missing.addAll(finding.missing());
+      }
+    }
+    return List.copyOf(missing);
+  }
+
+  /** Line and protective conductor as the trade writes them, and the length that was solved. */
+  private static String name(Candidate candidate) {
+    Cable cable = candidate.cable();
+    Double protective = cable.protectiveCsaMm2();
+    boolean solved = candidate.lengthSolved() && candidate.result().verdict() == Verdict.COMPLIES;
+    return Shown.plain(cable.lineCsaMm2())
+        + (protective == null ? "" : "/" + Shown.plain(protective))
+        + " mm²"
+        + (solved ? " up to " + Shown.plain(cable.lengthM()) + " m" : "");
+  }
+}
