@@ -59,10 +59,7 @@ final class ChargingPoint {
     }
     Load.Connection connection = load.connection() == null ? ofWhole : load.connection();
     if (load.parts().isEmpty()) {
-      if (load.kind() == null) {
-        return connection == Load.Connection.SOCKET_OUTLET ? Boolean.TRUE : null;
-      }
-      boolean unable = load.kind().onlyDraws();
+      boolean unable = load.kind() != null && load.kind().onlyDraws();
       return !unable || connection == Load.Connection.SOCKET_OUTLET
           ? Boolean.TRUE
           : connection == null ? null : Boolean.FALSE;

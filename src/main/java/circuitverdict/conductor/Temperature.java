@@ -1,6 +1,7 @@
 package circuitverdict.conductor;
 
 import circuitverdict.circuit.Cable;
+import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
@@ -38,6 +39,17 @@ public final class Temperature {
             inner
                 .working()
                 .step(FACTOR, coefficient(inner), operating(cable, inner), reference(inner)));
+  }
+
+  /** The greatest factor of a circuit's cables; unknown where one of them is. */
+  public static Figure hottest(Circuit circuit, Dossier d) {
+    Figure hottest = null;
+    for (Cable cable : Wiring.cables(circuit)) {
+      Figure factor = factor(cable, d);
+      boolean first = hottest == null || !factor.known();
+      hottest = first || hottest.known() && factor.value() > hottest.value() ? factor : hottest;
+    }
+    return hottest;
   }
 
   /** Factor from 20 °C for a separate, unbunched protective conductor at its own temperature. */

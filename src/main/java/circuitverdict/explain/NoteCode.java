@@ -11,6 +11,9 @@ public enum NoteCode {
           + " choose one that is tabulated."),
   OUT_OF_RANGE(
       "This figure lies outside what a supply can state, and is left out: read what was stated again."),
+  READING_IMPLAUSIBLE(
+      "No such conductors give this reading beside what else was stated: read it again, and look for the"
+          + " cause before relying on it."),
   DEVICE_NOT_JUDGED("Devices of this standard or category are not judged by this check."),
   MAKER_DATA_NEEDED(
       "The maker's let-through data over this range of current would settle the question."),
@@ -295,6 +298,9 @@ public enum NoteCode {
       "This feature, its value or its unit is none that the service knows: nothing is taken from it."),
   FEATURES_NOT_READ("None of the features is read: the service does not know their class."),
   GTIN_CHECK_DIGIT("The check digit of this trade item number is wrong: read it again."),
+  READING_BETTER(
+      "Better than the circuit's own conductors allow: parallel earth paths are the usual cause, and may not"
+          + " stay."),
   TT_PATH(
       "In a TT system an earth fault closes through the electrodes: read or state its loop at each point."),
   // contradictions of marks

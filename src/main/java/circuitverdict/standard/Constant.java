@@ -54,6 +54,8 @@ public enum Constant {
   OVERLOAD_FACTORS_REWIREABLE("overload-factors", "rewireable"),
   REACTANCE_PER_CONDUCTOR("reactance", "per-conductor"),
   REACTANCE_RESISTIVE_UP_TO("reactance", "resistive-up-to"),
+  READINGS_INSULATION_LEAST("readings", "insulation-least"),
+  READINGS_RING_TOLERANCE("readings", "ring-tolerance"),
   RESIDUAL_CAPACITY_LEAST_MAKING_BREAKING("residual-capacity", "least-making-breaking"),
   RESISTIVITY_ALUMINIUM("least-of-conductor", "resistivity/aluminium"),
   RESISTIVITY_COPPER("least-of-conductor", "resistivity/copper"),

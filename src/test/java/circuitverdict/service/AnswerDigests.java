@@ -5,6 +5,8 @@ import circuitverdict.check.Check;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.LetThroughEnergy;
 import circuitverdict.check.ProtectiveConductorCheck;
+import circuitverdict.check.ReadingCheck;
+import circuitverdict.check.Result;
 import circuitverdict.check.Selectivity;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.Note;
@@ -23,6 +25,7 @@ import circuitverdict.service.wire.LoopLimitJson;
 import circuitverdict.service.wire.MarkingJson;
 import circuitverdict.service.wire.NetworkJson;
 import circuitverdict.service.wire.Products;
+import circuitverdict.service.wire.ReadingsJson;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -92,6 +95,7 @@ final class AnswerDigests {
       case "selectDevices" -> selected(request, edition, full);
       case "selectConductors" -> conductors(request, edition, full);
       case "computeFaultCurrents" -> points(request, edition, full);
+      case "judgeMeasurements" -> readings(request, edition, full);
       case "compareEditions" -> compared(request, full);
       case "readMarkings" -> new MarkingJson(edition, VERSION, full).bytes(request);
       case "listLoopImpedanceLimits" ->
@@ -141,6 +145,13 @@ final class AnswerDigests {
             full);
     return new NetworkJson(edition, VERSION, full)
         .bytes(request, circuit.stage(), points, UnusedMembers.ofNetwork(request));
+  }
+
+  private static byte[] readings(JsonNode request, Edition edition, boolean full) {
+    Circuit circuit = CircuitMapping.circuit(request);
+    Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
+    return new ReadingsJson(edition, VERSION, full)
+        .bytes(request, circuit.stage(), result, UnusedMembers.ofReadings(request));
   }
 
   private byte[] compared(JsonNode request, boolean full) {

@@ -148,6 +148,7 @@ final class BadRequests {
             "/v1/let-through-verdicts",
             "/v1/selectivity-verdicts",
             "/v1/edition-comparisons",
+            "/v1/measurement-verdicts",
             "/v1/marking-readings")) {
       add("2 MiB", 413, "body-too-large", null, null, post(path, string(blank + "{}")));
       add("2 MiB in chunks", 413, "body-too-large", null, null, post(path, chunked(blank + "{}")));

@@ -2,6 +2,7 @@ package circuitverdict.service;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import circuitverdict.service.Http.Reply;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -35,6 +36,8 @@ class StatedStageTest {
   @ParameterizedTest
   @MethodSource("circuits")
   void onlyAStatedSignOffDemandsTheEdition(Call call) {
+    // Two editions to compare name what decides.
+    assumeTrue(Variations.tree(call.body()).path("editions").size() < 2);
     Reply signOff = send(call, "sign-off", null);
     assertEquals(422, signOff.status(), signOff::text);
     assertEquals("edition-required", signOff.json().at("/errors/0/code").textValue());

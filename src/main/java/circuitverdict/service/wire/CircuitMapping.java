@@ -13,6 +13,7 @@ import circuitverdict.circuit.LoadInrush;
 import circuitverdict.circuit.LoadInrush.CountLimit;
 import circuitverdict.circuit.Premises;
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.circuit.Reading;
 import circuitverdict.circuit.Requirements;
 import circuitverdict.circuit.Supply;
 import circuitverdict.circuit.Supply.FaultCurrents;
@@ -33,6 +34,26 @@ public final class CircuitMapping {
   public static List<Feeder> feeders(JsonNode body) {
     List<Feeder> fed = fed(body, "", body);
     return body.has("cable") ? List.of(feeder(body, "", fed, body)) : fed;
+  }
+
+  /** The readings of a request body. */
+  public static List<Reading> readings(JsonNode body) {
+    return Members.of(body, "").list("readings", (node, place) -> reading(Members.of(node, place)));
+  }
+
+  private static Reading reading(Members m) {
+    return new Reading(
+        m.place(),
+        m.word("kind", Reading.Kind.class),
+        m.list("between", (node, place) -> node.textValue()),
+        m.text("place"),
+        m.number("resistanceOhm"),
+        m.number("currentA"),
+        m.number("timeS"),
+        m.bool("satisfactory"),
+        m.number("testMultiple"),
+        m.number("conductorTemperatureC"),
+        m.number("instrumentUncertaintyPercent"));
   }
 
   private static List<Feeder> fed(JsonNode node, String place, JsonNode body) {

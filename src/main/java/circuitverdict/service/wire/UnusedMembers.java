@@ -18,8 +18,6 @@ public final class UnusedMembers {
   private static final Set<String> NEVER =
       Set.of("circuits", "diversityFactor", "readings", "editions", "acceptedOpenPoints");
 
-  private static final Set<String> COMPARED = Set.of("editions");
-
   private static final String PRODUCTS = "products";
 
   private static final Set<String> OF_EVERY_READING = Set.of("reference", "edition", "stage");
@@ -136,7 +134,7 @@ public final class UnusedMembers {
   private final Set<String> read;
   private final boolean selectivity;
   private final List<Note> notes = new ArrayList<>();
-  private boolean compared;
+  private Set<String> besides = Set.of();
 
   private UnusedMembers(Set<String> read, boolean selectivity) {
     this.read = read;
@@ -153,10 +151,17 @@ public final class UnusedMembers {
     return new UnusedMembers(null, true).top(body, Set.of("preferences", PRODUCTS));
   }
 
+  /** What verdicts on readings do not use. */
+  public static List<Note> ofReadings(JsonNode body) {
+    UnusedMembers unused = new UnusedMembers(null, true);
+    unused.besides = Set.of("readings");
+    return unused.top(body, SELECTION_ONLY);
+  }
+
   /** What a comparison of editions does not use. */
   public static List<Note> ofComparison(JsonNode body) {
     UnusedMembers unused = new UnusedMembers(null, true);
-    unused.compared = true;
+    unused.besides = Set.of("editions");
     return unused.top(body, SELECTION_ONLY);
   }
 
@@ -232,17 +237,17 @@ public final class UnusedMembers {
     return unused.notes;
   }
 
-  private List<Note> top(JsonNode body, Set<String> besides) {
+  private List<Note> top(JsonNode body, Set<String> ofOthers) {
     Iterator<Map.Entry<String, JsonNode>> fields = body.fields();
     while (fields.hasNext()) {
       Map.Entry<String, JsonNode> field = fields.next();
       String name = field.getKey();
       boolean own = OF_EVERY_READING.contains(name);
-      if (compared && COMPARED.contains(name)) {
+      if (besides.contains(name)) {
         continue;
       }
       if (NEVER.contains(name)
-          || besides.contains(name)
+          || ofOthers.contains(name)
           || read != null && !own && !read.contains(name)) {
         add(null, name);
       } else if (field.getValue().isContainerNode() && !name.equals(PRODUCTS)) {

@@ -1,0 +1,107 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
+import circuitverdict.circuit.Reading;
+import circuitverdict.conductor.FeederPart;
+import circuitverdict.conductor.Temperature;
+import circuitverdict.conductor.Wiring;
+import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
+import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
+import circuitverdict.fault.DisconnectionTime;
+import circuitverdict.fault.LoopLimit;
+import circuitverdict.fault.SupplyLoop;
+import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Unit;
+import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
+
+/**
+ * R1 + R2, or R2 alone, as read with the supply off (643.2.1): with the supply's loop, brought to
+ * operating temperature, within Zs,max. Less than the line conductor alone can have is implausible;
+ * less than both have is remarked on.
+ */
+final class ContinuityReading {
+  private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + Rm·Cθ/Cm");
+  private static final Formula WITH_LINE = Formula.of("Zs", Unit.OHM, "Zdb + R1 + Rm·Cθ/Cm");
+  private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
+  private static final Formula LEAST = Formula.of("R,min", Unit.OHM, "kr·R");
+
+  private final Reading reading;
+  private final Circuit circuit;
+  private final Judgement judgement;
+  private final Dossier d;
+
+  ContinuityReading(Reading reading, Circuit circuit, Judgement judgement, Dossier d) {
+    this.reading = reading;
+    this.circuit = circuit;
+    this.judgement = judgement;
+    this.d = d;
+  }
+
+  Finding judge() {
+    judgement.by(Clause.AUTOMATIC_DISCONNECTION).by(Clause.MEASURED_READINGS);
+    Figure read =
+        ReadingFigure.greatest(
+            "Rm", reading, reading.resistanceOhm(), "resistanceOhm", Unit.OHM, d);
+    LiveConductors live = Wiring.live(circuit, d);
+    if (circuit.device() == null || live == null) {
+      if (circuit.device() == null) {
+        d.missing(At.DEVICE_ITSELF);
+      }
+      return judgement.undetermined().conclude();
+    }
+    boolean both = reading.kind() == Reading.Kind.R1_PLUS_R2;
+    if (both && implausible(read, live)) {
+      return judgement.undetermined().conclude();
+    }
+    DisconnectionTime time = DisconnectionTime.of(circuit, d);
+    LoopLimit limit = LoopLimit.within(circuit, time.strictest(), d);
+    Figure supply = SupplyLoop.earth(circuit, d);
+    Figure hot = Temperature.hottest(circuit, d);
+    Figure zs;
+    if (both) {
+      zs = d.working().step(LOOP, supply, read, hot, measured());
+    } else {
+      Figure line = FeederPart.of(circuit, live, true, d).line().as("R1");
+      zs = d.working().step(WITH_LINE, supply, line, read, hot, measured());
+    }
+    judgement.compare(reading.place(), zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    return judgement.conclude();
+  }
+
+  private boolean implausible(Figure read, LiveConductors live) {
+    Dossier trial = d.trial();
+    FeederPart part = FeederPart.of(circuit, live, false, trial);
+    Figure share = trial.constant("kr", Constant.LEAST_RESISTANCE_SHARE);
+    Figure line = trial.working().step(LEAST, share, part.line().as("R"));
+    if (line.known() && read.value() < line.value()) {
+      d.missing(
+          NoteCode.READING_IMPLAUSIBLE, new Pointer(reading.place(), "resistanceOhm"), read, line);
+      return true;
+    }
+    Figure both = trial.working().step(LEAST, share, part.earth().as("R"));
+    if (both.known() && read.value() < both.value()) {
+      d.remark(NoteCode.READING_BETTER, read, both);
+    }
+    return false;
+  }
+
+  /** At 20 °C where no temperature is stated. */
+  private Figure measured() {
+    if (reading.conductorTemperatureC() == null) {
+      return Figure.derived("Cm", 1, Unit.ONE);
+    }
+    Pointer at = new Pointer(reading.place(), "conductorTemperatureC");
+    return d.working()
+        .step(
+            MEASURED,
+            d.constant("α", Constant.TEMPERATURE_RESISTANCE_COEFFICIENT),
+            d.given("θm", reading.conductorTemperatureC(), Unit.CELSIUS, at),
+            d.constant("θ0", Constant.TEMPERATURE_REFERENCE_TEMPERATURE));
+  }
+}

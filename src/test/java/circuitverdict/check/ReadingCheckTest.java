@@ -1,0 +1,260 @@
+package circuitverdict.check;
+
+import static circuitverdict.support.Facts.actual;
+import static circuitverdict.support.Facts.complies;
+import static circuitverdict.support.Facts.fails;
+import static circuitverdict.support.Facts.limit;
+import static circuitverdict.support.Facts.missing;
+import static circuitverdict.support.Facts.remarks;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import circuitverdict.explain.NoteCode;
+import circuitverdict.service.wire.CircuitMapping;
+import circuitverdict.support.Scenario;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Readings of the tester (643, Appendix 3) on the deck oven: B32, 6/2.5 mm², 22 m, Ze 0.35 Ω. */
+class ReadingCheckTest {
+  private static final Scenario OVEN =
+      Scenario.oven()
+          .with("/stage", "design")
+          .with("/supply/point", "origin")
+          .with("/supply/basis", "declared")
+          .with("/supply/phases", 1)
+          .with("/supply/loopImpedanceOhm", 0.35)
+          .without("/supply/originLoopImpedanceOhm")
+          .without("/supply/instrumentUncertaintyPercent");
+
+  private static Finding of(Scenario circuit, String readings) {
+    Scenario read = circuit.withJson("/readings", readings.replace('\'', '"'));
+    List<Finding> findings =
+        ReadingCheck.of(
+                read.circuit(),
+                CircuitMapping.readings(read.json()),
+                Scenario.edition("bs7671-2018-a4"),
+                true)
+            .findings();
+    Finding first = findings.get(0);
+    assertEquals("/readings/0", first.subject());
+    assertEquals(CheckName.COMMISSIONING, first.check());
+    return first;
+  }
+
+  private static Finding loop(String rest) {
+    return of(OVEN, "[{'kind': 'loop-impedance'" + rest + "}]");
+  }
+
+  /** 0.8·0.95·230/160 = 1.0925 Ω: up to there it complies by that alone. */
+  @Test
+  void withinFourFifthsItComplies() {
+    Finding at = complies(loop(", 'resistanceOhm': 1.0925"));
+    actual(1.0925, at);
+    limit(1.0925, at);
+    assertFalse(remarks(at).contains(NoteCode.READING_NOT_FAILURE));
+  }
+
+  /** Above it 0.35 + 1.20·(Zm − 0.35) decides against 1.365625 Ω: turns at 1.196354 Ω. */
+  @ParameterizedTest
+  @CsvSource({"1.0926, true", "1.1963, true", "1.1964, false"})
+  void aboveFourFifthsTheOperatingTemperatureDecides(double read, boolean holds) {
+    Finding found = loop(", 'resistanceOhm': " + read);
+    actual(0.35 + 1.2 * (read - 0.35), holds ? complies(found) : fails(found));
+    limit(1.365625, found);
+    assertTrue(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
+  }
+
+  /**
+   * With the conductors' temperature the 0.8 plays no part: at 20 °C as above, at 70 °C nothing is
+   * added, at 10 °C (0.96) more.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 1.1963, true",
+    "20, 1.1964, false",
+    "70, 1.3656, true",
+    "70, 1.3657, false",
+    "10, 1.1624, true",
+    "10, 1.1626, false",
+  })
+  void aStatedTemperatureIsCorrectedFrom(double celsius, double read, boolean holds) {
+    Finding found = loop(", 'conductorTemperatureC': " + celsius + ", 'resistanceOhm': " + read);
+    assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
+    limit(1.365625, found);
+    assertFalse(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
+  }
+
+  /** At a board without Ze all of it is brought from cold, by 1.28 as of 90 °C before the board. */
+  @Test
+  void beyondABoardAllIsCorrected() {
+    Scenario board = OVEN.with("/supply/point", "board").with("/supply/basis", "calculated-hot");
+    Finding found = of(board, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
+    actual(1.28 * 1.1, fails(found));
+    Finding known =
+        of(
+            board.with("/supply/originLoopImpedanceOhm", 0.35),
+            "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
+    actual(0.35 + 1.28 * 0.75, complies(known));
+  }
+
+  /** The instrument's uncertainty widens it; a reading without one is taken as exact, listed. */
+  @Test
+  void theUncertaintyWidensIt() {
+    Finding found = loop(", 'resistanceOhm': 1.1, 'instrumentUncertaintyPercent': 10");
+    actual(0.35 + 1.2 * (1.1 * 1.1 - 0.35), fails(found));
+    assertTrue(
+        loop(", 'resistanceOhm': 1").assumptions().stream()
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_EXACT_READING));
+  }
+
+  /** 22 m of 3.08 and 7.41 Ω/km have 0.231 Ω: 0.40 Ω in all is better than they allow. */
+  @Test
+  void betterThanTheConductorsIsRemarkedOn() {
+    assertTrue(
+        remarks(complies(loop(", 'resistanceOhm': 0.40"))).contains(NoteCode.READING_BETTER));
+    assertFalse(
+        remarks(complies(loop(", 'resistanceOhm': 0.6"))).contains(NoteCode.READING_BETTER));
+  }
+
+  @Test
+  void atTheOriginItIsHeldAgainstTheDesign() {
+    complies(loop(", 'place': 'origin', 'resistanceOhm': 0.35"));
+    fails(loop(", 'place': 'origin', 'resistanceOhm': 0.351"));
+  }
+
+  /** Line to neutral is not the earth fault loop. */
+  @Test
+  void lineToNeutralIsAnotherQuestion() {
+    assertEquals(
+        Verdict.NOT_APPLICABLE, loop(", 'between': ['L1', 'N'], 'resistanceOhm': 9").verdict());
+  }
+
+  /** 0.35 + 1.20·R within 1.365625 Ω: R up to 0.846 Ω; below 22 m of 6 mm² alone implausible. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.23, COMPLIES",
+    "0.846, COMPLIES",
+    "0.847, DOES_NOT_COMPLY",
+    "0.03, NOT_DETERMINED"
+  })
+  void continuityIsHeldAgainstTheLoop(double read, Verdict verdict) {
+    Finding found = of(OVEN, "[{'kind': 'r1-plus-r2', 'resistanceOhm': " + read + "}]");
+    assertEquals(verdict, found.verdict(), found::toString);
+    if (verdict == Verdict.NOT_DETERMINED) {
+      assertEquals(NoteCode.READING_IMPLAUSIBLE, found.missing().get(0).code());
+    }
+  }
+
+  /** R2 alone, with R1 of the design: 22·3.08·1.20/1000 = 0.0813 Ω. */
+  @Test
+  void theProtectiveConductorAlone() {
+    actual(
+        0.35 + 22 * 3.08 * 1.2 / 1000 + 0.2 * 1.2,
+        complies(of(OVEN, "[{'kind': 'r2', 'resistanceOhm': 0.2}]")));
+  }
+
+  /** Table 64 (from memory): 1 MΩ. */
+  @ParameterizedTest
+  @CsvSource({"1000000, true", "999999, false"})
+  void insulationHasALeast(double read, boolean holds) {
+    Finding found = of(OVEN, "[{'kind': 'insulation', 'resistanceOhm': " + read + "}]");
+    assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
+  }
+
+  /** 6 kA: as read on one phase; of three lines up to 3 kA, beyond 6 kA for certain not. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 6000, COMPLIES",
+    "1, 6001, DOES_NOT_COMPLY",
+    "3, 3000, COMPLIES",
+    "3, 3001, NOT_DETERMINED",
+    "3, 6001, DOES_NOT_COMPLY"
+  })
+  void theFaultCurrentStaysWithinWhatTheDeviceBreaks(int phases, double read, Verdict verdict) {
+    Scenario circuit = OVEN.without("/assembly").without("/backUp").with("/supply/phases", phases);
+    Scenario wired =
+        phases == 1
+            ? circuit
+            : circuit.withJson("/liveConductors", "[\"L1\", \"L2\", \"L3\", \"N\"]");
+    Finding found = of(wired, "[{'kind': 'fault-current', 'currentA': " + read + "}]");
+    assertEquals(verdict, found.verdict(), found::toString);
+  }
+
+  /** IEC 61009-1: 0.3 s at IΔn, 0.04 s at five times. */
+  @ParameterizedTest
+  @CsvSource({"1, 0.3, true", "1, 0.301, false", "5, 0.04, true", "5, 0.041, false"})
+  void theTripTimeIsThatOfTheStandard(double multiple, double time, boolean holds) {
+    Scenario rcbo =
+        OVEN.with("/device/standard", "IEC 61009-1")
+            .withJson(
+                "/device/residual",
+                "{\"operatingCurrentA\": 0.03, \"type\": \"A\", \"delay\": \"general\"}");
+    String read = "[{'kind': 'residual-trip-time', 'testMultiple': %s, 'timeS': %s}]";
+    Finding found = of(rcbo, read.formatted(multiple, time));
+    assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
+    Finding without = of(OVEN, read.formatted(multiple, time));
+    assertEquals(List.of("/residualDevice"), missing(without));
+    Finding half = of(rcbo, read.formatted(0.5, 0.01));
+    assertEquals(Verdict.NOT_DETERMINED, half.verdict());
+  }
+
+  /** 411.5.3: 50 V over 30 mA, 1 667 Ω. */
+  @ParameterizedTest
+  @CsvSource({"1666, true", "1667, false"})
+  void theElectrodeWithTheResidualFunction(double read, boolean holds) {
+    Scenario rcbo =
+        OVEN.with("/device/standard", "IEC 61009-1")
+            .withJson(
+                "/device/residual",
+                "{\"operatingCurrentA\": 0.03, \"type\": \"A\", \"delay\": \"general\"}");
+    Finding found = of(rcbo, "[{'kind': 'earth-electrode', 'resistanceOhm': " + read + "}]");
+    assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
+  }
+
+  @Test
+  void polarityIsAsStated() {
+    assertEquals(
+        Verdict.COMPLIES, of(OVEN, "[{'kind': 'polarity', 'satisfactory': true}]").verdict());
+    assertEquals(
+        Verdict.DOES_NOT_COMPLY,
+        of(OVEN, "[{'kind': 'polarity', 'satisfactory': false}]").verdict());
+    assertEquals(List.of("/readings/0/satisfactory"), missing(of(OVEN, "[{'kind': 'polarity'}]")));
+  }
+
+  /** What is not read is asked for at its place. */
+  @ParameterizedTest
+  @CsvSource({
+    "loop-impedance, resistanceOhm",
+    "r1-plus-r2, resistanceOhm",
+    "insulation, resistanceOhm",
+    "fault-current, currentA",
+  })
+  void aReadingWithoutItsFigureIsAskedFor(String kind, String member) {
+    Finding found = of(OVEN, "[{'kind': '" + kind + "'}]");
+    assertEquals(Verdict.NOT_DETERMINED, found.verdict());
+    assertTrue(missing(found).contains("/readings/0/" + member), found::toString);
+  }
+
+  /** Ends of a ring on a radial circuit mean nothing. */
+  @Test
+  void aRadialCircuitHasNoRingToRead() {
+    assertEquals(
+        Verdict.NOT_APPLICABLE, of(OVEN, "[{'kind': 'ring-r1', 'resistanceOhm': 0.5}]").verdict());
+  }
+
+  /** More of a loop never turns a failure into a pass. */
+  @Test
+  void aGreaterReadingNeverComplies() {
+    boolean failed = false;
+    for (double read = 0.3; read < 2; read += 0.001) {
+      Verdict verdict = loop(", 'resistanceOhm': " + read).verdict();
+      assertFalse(failed && verdict == Verdict.COMPLIES, "at " + read);
+      failed |= verdict == Verdict.DOES_NOT_COMPLY;
+    }
+    assertTrue(failed);
+  }
+}
