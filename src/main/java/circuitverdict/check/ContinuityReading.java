@@ -13,9 +13,7 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
-import circuitverdict.fault.LoopLimit;
 import circuitverdict.fault.SupplyLoop;
-import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
@@ -26,8 +24,9 @@ import circuitverdict.standard.Constant;
  * less than both have is remarked on.
  */
 final class ContinuityReading {
-  private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + Rm·Cθ/Cm");
-  private static final Formula WITH_LINE = Formula.of("Zs", Unit.OHM, "Zdb + R1 + Rm·Cθ/Cm");
+  private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + Rm·max(Cθ/Cm; 1)");
+  private static final Formula WITH_LINE =
+      Formula.of("Zs", Unit.OHM, "Zdb + R1 + Rm·max(Cθ/Cm; 1)");
   private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
   private static final Formula LEAST = Formula.of("R,min", Unit.OHM, "kr·R");
 
@@ -60,7 +59,6 @@ final class ContinuityReading {
       return judgement.undetermined().conclude();
     }
     DisconnectionTime time = DisconnectionTime.of(circuit, d);
-    LoopLimit limit = LoopLimit.within(circuit, time.strictest(), d);
     Figure supply = SupplyLoop.earth(circuit, d);
     Figure hot = Temperature.hottest(circuit, d);
     Figure zs;
@@ -70,7 +68,7 @@ final class ContinuityReading {
       Figure line = FeederPart.of(circuit, live, true, d).line().as("R1");
       zs = d.working().step(WITH_LINE, supply, line, read, hot, measured());
     }
-    judgement.compare(reading.place(), zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
     return judgement.conclude();
   }
 

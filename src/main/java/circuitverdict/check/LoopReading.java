@@ -2,7 +2,6 @@ package circuitverdict.check;
 
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
-import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.Reading;
 import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.Temperature;
@@ -22,6 +21,7 @@ import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
+import java.util.List;
 
 /**
  * An earth fault loop impedance as read (411.4.4, Appendix 3). At the origin against what the
@@ -34,18 +34,22 @@ final class LoopReading {
   private static final String RESISTANCE = "resistanceOhm";
   private static final Formula PART = Formula.of("ΔZ", Unit.OHM, "max(Zm − Ze; 0)");
   private static final Formula HOT = Formula.of("Zs", Unit.OHM, "Ze + ΔZ·Cθ");
-  private static final Formula HOT_FROM = Formula.of("Zs", Unit.OHM, "Ze + ΔZ·Cθ/Cm");
+  private static final Formula ALL = Formula.of("Zs", Unit.OHM, "Zm·Cθ");
+  private static final Formula BY_PARTS = Formula.of("Zs", Unit.OHM, "Zdb + Rm·Cθ");
+  private static final Formula FACTOR = Formula.of("Cθ", Unit.ONE, "max(Ch/Cm; 1)");
   private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
   private static final Formula ALLOWED = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
   private static final Formula EXPECTED = Formula.of("Zs,20", Unit.OHM, "Zread + kr·R1R2,20");
 
   private final Reading reading;
+  private final List<Reading> all;
   private final Circuit circuit;
   private final Judgement judgement;
   private final Dossier d;
 
-  LoopReading(Reading reading, Circuit circuit, Judgement judgement, Dossier d) {
+  LoopReading(Reading reading, List<Reading> all, Circuit circuit, Judgement judgement, Dossier d) {
     this.reading = reading;
+    this.all = all;
     this.circuit = circuit;
     this.judgement = judgement;
     this.d = d;
@@ -76,7 +80,7 @@ final class LoopReading {
       judgement.compare(reading.place(), read, Comparator.AT_MOST, allowed);
       return judgement.conclude();
     }
-    return byOperatingTemperature(read, limit, cold);
+    return byOperatingTemperature(read, time, cold);
   }
 
   /** Ze, or Zdb: no greater than the design took it to be. */
@@ -90,36 +94,77 @@ final class LoopReading {
     return judgement.conclude();
   }
 
-  private Finding byOperatingTemperature(Figure read, LoopLimit limit, boolean cold) {
-    Figure outside = outside();
-    Figure part = d.working().step(PART, read, outside);
-    Figure zs =
-        cold
-            ? d.working().step(HOT, outside, part, factor())
-            : d.working().step(HOT_FROM, outside, part, factor(), measured());
+  /**
+   * Beyond Ze it is brought to operating temperature. Ze as read tells how much that is; a stated
+   * one may be more than there is, so that without a reading all of it is corrected, and only what
+   * fails whatever Ze is fails. R1 + R2 as read may show less.
+   */
+  private Finding byOperatingTemperature(Figure read, DisconnectionTime time, boolean cold) {
     better(read);
-    boolean holds = Comparator.AT_MOST.holds(zs.value(), limit.impedance().value());
-    ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    if (residual != null && !holds && zs.known()) {
-      return byResidual(residual, zs);
-    }
     if (cold) {
       d.remark(NoteCode.READING_NOT_FAILURE, read);
     }
-    judgement.compare(reading.place(), zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    Figure factor = cold ? factor() : d.working().step(FACTOR, factor().as("Ch"), measured());
+    Figure outside = outside();
+    if (outside.known()) {
+      Figure part = d.working().step(PART, read, outside);
+      Figure zs = d.working().step(HOT, outside, part, factor);
+      MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
+      return judgement.conclude();
+    }
+    return bounded(read, factor, time);
+  }
+
+  private Finding bounded(Figure read, Figure factor, DisconnectionTime time) {
+    Figure most = Figure.lesser(d.working().step(ALL, read, factor), byContinuity(factor));
+    Figure stated = stated(d);
+    Figure least =
+        stated.known()
+            ? d.working().step(HOT, stated, d.working().step(PART, read, stated), factor)
+            : read.as("Zs");
+    LoopLimit strictest = LoopLimit.within(circuit, time.strictest(), d);
+    boolean holds = Comparator.AT_MOST.holds(most.value(), strictest.impedance().value());
+    boolean fails = !Comparator.AT_MOST.holds(least.value(), strictest.impedance().value());
+    if (holds || fails || ResidualTime.protecting(circuit) != null) {
+      MeasuredLoop.judge(
+          reading.place(), holds || !fails ? most : least, circuit, time, judgement, d);
+      return judgement.conclude();
+    }
+    d.missing(NoteCode.READING_OF_ORIGIN, new Pointer("", "readings"));
+    judgement.open(reading.place(), most, Comparator.AT_MOST, strictest.impedance());
     return judgement.conclude();
   }
 
-  /**
-   * Ze, which no conductor of the installation heats; without it all of the reading is corrected.
-   */
+  /** Ze and R1 + R2, where that was read: another way to the same loop. */
+  private Figure byContinuity(Figure factor) {
+    for (Reading each : all) {
+      if (each.kind() == Reading.Kind.R1_PLUS_R2 && each.resistanceOhm() != null) {
+        Figure both =
+            ReadingFigure.greatest("Rm", each, each.resistanceOhm(), RESISTANCE, Unit.OHM, d);
+        return d.working().step(BY_PARTS, SupplyLoop.earth(circuit, d), both, factor);
+      }
+    }
+    return Figure.unknown("Zs", Unit.OHM);
+  }
+
+  /** Ze as read: among the readings, or as the supply's own figure; unknown where none is. */
   private Figure outside() {
+    for (Reading each : all) {
+      boolean loop = each.kind() == Reading.Kind.LOOP_IMPEDANCE && each.resistanceOhm() != null;
+      if (loop && each.atOrigin()) {
+        return ReadingFigure.least("Ze", each, each.resistanceOhm(), RESISTANCE, Unit.OHM, d);
+      }
+    }
+    return circuit.supply().basis() == Supply.Basis.MEASURED_COLD
+        ? stated(d)
+        : Figure.unknown("Ze", Unit.OHM);
+  }
+
+  private Figure stated(Dossier told) {
     Supply supply = circuit.supply();
     boolean origin = supply.point() == Supply.Point.ORIGIN;
     Double stated = origin ? supply.loopImpedanceOhm() : supply.originLoopImpedanceOhm();
-    return stated == null
-        ? Figure.derived("Ze", 0, Unit.OHM)
-        : d.given("Ze", stated, Unit.OHM, origin ? At.LOOP : At.ORIGIN_LOOP);
+    return told.given("Ze", stated, Unit.OHM, origin ? At.LOOP : At.ORIGIN_LOOP);
   }
 
   /** Of the circuit's own cables; of what leads to its board at least that of 90 °C. */
@@ -129,16 +174,6 @@ final class LoopReading {
     return origin || !own.known()
         ? own
         : Figure.greater(own, d.constant("Cθ", Constant.COLD_LOOP_CORRECTION));
-  }
-
-  private Finding byResidual(ProtectiveDevice residual, Figure zs) {
-    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
-    Figure operating =
-        d.need("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
-    LoopLimit limit = LoopLimit.ofResidual(operating, d);
-    d.remark(NoteCode.RESIDUAL_GOVERNS);
-    judgement.compare(reading.place(), zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
-    return judgement.conclude();
   }
 
   private Figure measured() {

@@ -35,7 +35,7 @@ public final class ReadingCheck {
   private static Finding judge(
       Reading reading, List<Reading> all, Circuit circuit, Judgement judgement, Dossier d) {
     return switch (reading.kind()) {
-      case LOOP_IMPEDANCE -> new LoopReading(reading, circuit, judgement, d).judge();
+      case LOOP_IMPEDANCE -> new LoopReading(reading, all, circuit, judgement, d).judge();
       case R1_PLUS_R2, R2 -> new ContinuityReading(reading, circuit, judgement, d).judge();
       case RING_R1, RING_RN, RING_R2 ->
           new RingReading(reading, all, circuit, judgement, d).judge();

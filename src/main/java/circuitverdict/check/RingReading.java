@@ -15,7 +15,6 @@ import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.DisconnectionTime;
-import circuitverdict.fault.LoopLimit;
 import circuitverdict.fault.SupplyLoop;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
@@ -162,10 +161,9 @@ final class RingReading {
       return judgement.undetermined().conclude();
     }
     DisconnectionTime time = DisconnectionTime.of(circuit, d);
-    LoopLimit limit = LoopLimit.within(circuit, time.strictest(), d);
     Figure hot = Temperature.hottest(circuit, d);
     Figure zs = d.working().step(LOOP, SupplyLoop.earth(circuit, d), r1, r2, hot);
-    judgement.compare(reading.place(), zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
     return judgement.conclude();
   }
 }

@@ -11,6 +11,9 @@ public enum NoteCode {
           + " choose one that is tabulated."),
   OUT_OF_RANGE(
       "This figure lies outside what a supply can state, and is left out: read what was stated again."),
+  READING_OF_ORIGIN(
+      "How much of it lies beyond the origin is not known: a reading of Ze there, or of R1 + R2, would"
+          + " settle the question."),
   READING_IMPLAUSIBLE(
       "No such conductors give this reading beside what else was stated: read it again, and look for the"
           + " cause before relying on it."),
@@ -298,6 +301,8 @@ public enum NoteCode {
       "This feature, its value or its unit is none that the service knows: nothing is taken from it."),
   FEATURES_NOT_READ("None of the features is read: the service does not know their class."),
   GTIN_CHECK_DIGIT("The check digit of this trade item number is wrong: read it again."),
+  READING_NOT_MENDED(
+      "No change of the request mends a reading: look for the cause in the circuit, and read again."),
   READING_BETTER(
       "Better than the circuit's own conductors allow: parallel earth paths are the usual cause, and may not"
           + " stay."),

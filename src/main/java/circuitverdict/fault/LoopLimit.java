@@ -1,8 +1,10 @@
 package circuitverdict.fault;
 
 import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.device.OperatingCurrent;
+import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
@@ -22,6 +24,7 @@ import circuitverdict.standard.Value;
 public record LoopLimit(Figure impedance, Value printed) {
   private static final Formula EXACT = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/Ia");
   private static final Formula OF_TABLE = Formula.of("Zs,max", Unit.OHM, "min(Cmin·Uo/Ia; Zs,tab)");
+  private static final Formula IN_TIME = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/(mΔ·IΔn)");
   private static final Formula RESIDUAL = Formula.of("Zs,max", Unit.OHM, "UL/IΔn");
 
   /** The limit for the circuit's device within a time, s; unknown where that is not known. */
@@ -56,6 +59,22 @@ public record LoopLimit(Figure impedance, Value printed) {
     Figure touch = d.constant("UL", Constant.TOUCH_VOLTAGE);
     Value printed = d.edition().table(TableName.TABLE_41_5).at("printed", operatingCurrent.value());
     return new LoopLimit(d.working().step(RESIDUAL, touch, operatingCurrent), printed);
+  }
+
+  /**
+   * The limit for a residual function that is to break within a time: that of its operating
+   * current, or the lower one at which its break time is still short enough; unknown where either
+   * is.
+   */
+  public static Figure ofResidual(
+      ProtectiveDevice device, Figure operating, double timeS, Figure voltage, Dossier d) {
+    Figure touch = ofResidual(operating, d).impedance();
+    Figure multiple = ResidualTime.leastMultipleWithin(device, timeS, d);
+    Figure fast =
+        d.working().step(IN_TIME, d.constant("Cmin", Constant.CMIN), voltage, multiple, operating);
+    return fast.known() && touch.known()
+        ? Figure.lesser(touch, fast)
+        : Figure.unknown("Zs,max", Unit.OHM);
   }
 
   /** No limit known. */

@@ -47,7 +47,6 @@ public record LoopQuestion(
     Figure residual,
     List<Citation> clauses,
     Dossier dossier) {
-  private static final Formula IN_TIME = Formula.of("Zs,max", Unit.OHM, "Cmin·Uo/(mΔ·IΔn)");
   private static final Formula READING = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
 
   /**
@@ -72,7 +71,7 @@ public record LoopQuestion(
               device.data().residual().operatingCurrentA(),
               Unit.AMPERE,
               new Pointer(device.data().place() + "/residual", "operatingCurrentA"));
-      residual = withinTime(device, timeS, voltage, operating, d);
+      residual = LoopLimit.ofResidual(device, operating, timeS, voltage, d);
     }
     if (device instanceof Rccb) {
       boolean known = residual.known();
@@ -106,17 +105,5 @@ public record LoopQuestion(
         residual,
         clauses,
         d);
-  }
-
-  /** The limit of 50 V/IΔn, or the lower one at which the break time is still short enough. */
-  private static Figure withinTime(
-      ProtectiveDevice device, double timeS, Figure voltage, Figure operating, Dossier d) {
-    Figure touch = LoopLimit.ofResidual(operating, d).impedance();
-    Figure multiple = ResidualTime.leastMultipleWithin(device, timeS, d);
-    Figure fast =
-        d.working().step(IN_TIME, d.constant("Cmin", Constant.CMIN), voltage, multiple, operating);
-    return fast.known() && touch.known()
-        ? Figure.lesser(touch, fast)
-        : Figure.unknown("Zs,max", Unit.OHM);
   }
 }

@@ -44,7 +44,7 @@ public final class CircuitAnswer {
           AnswerJson answer = new AnswerJson(json, edition, full);
           answer.head(
               body, circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
-          answer.findings(result.findings(), remedies, full);
+          answer.findings(result.findings(), remedies);
           answer.limits(limits);
           answer.remedies(remedies);
           answer.notes(result.findings());

@@ -49,6 +49,12 @@ class ReadingCheckTest {
     return of(OVEN, "[{'kind': 'loop-impedance'" + rest + "}]");
   }
 
+  /** The same with Ze read as 0.35 Ω. */
+  private static Finding withOrigin(String rest) {
+    String origin = "{'kind': 'loop-impedance', 'place': 'origin', 'resistanceOhm': 0.35}";
+    return of(OVEN, "[{'kind': 'loop-impedance'" + rest + "}, " + origin + "]");
+  }
+
   /** 0.8·0.95·230/160 = 1.0925 Ω: up to there it complies by that alone. */
   @Test
   void withinFourFifthsItComplies() {
@@ -62,7 +68,7 @@ class ReadingCheckTest {
   @ParameterizedTest
   @CsvSource({"1.0926, true", "1.1963, true", "1.1964, false"})
   void aboveFourFifthsTheOperatingTemperatureDecides(double read, boolean holds) {
-    Finding found = loop(", 'resistanceOhm': " + read);
+    Finding found = withOrigin(", 'resistanceOhm': " + read);
     actual(0.35 + 1.2 * (read - 0.35), holds ? complies(found) : fails(found));
     limit(1.365625, found);
     assertTrue(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
@@ -82,29 +88,61 @@ class ReadingCheckTest {
     "10, 1.1626, false",
   })
   void aStatedTemperatureIsCorrectedFrom(double celsius, double read, boolean holds) {
-    Finding found = loop(", 'conductorTemperatureC': " + celsius + ", 'resistanceOhm': " + read);
+    Finding found =
+        withOrigin(", 'conductorTemperatureC': " + celsius + ", 'resistanceOhm': " + read);
     assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
     limit(1.365625, found);
     assertFalse(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
   }
 
-  /** At a board without Ze all of it is brought from cold, by 1.28 as of 90 °C before the board. */
+  /**
+   * A declared Ze may be more than there is: without a reading of it, 1.20·Zm complies, what
+   * exceeds with all of the declared 0.35 Ω fails, and between the two Ze is asked for; R1 + R2 as
+   * read tells too: 0.35 + 1.20·R.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1.138, , COMPLIES", "1.1381, , NOT_DETERMINED", "1.1963, , NOT_DETERMINED",
+    "1.1964, , DOES_NOT_COMPLY", "1.19, 0.846, COMPLIES", "1.19, 0.847, NOT_DETERMINED",
+  })
+  void aDeclaredOriginIsABound(double read, Double both, Verdict verdict) {
+    String parts = both == null ? "" : ", {'kind': 'r1-plus-r2', 'resistanceOhm': " + both + "}";
+    Finding found =
+        of(OVEN, "[{'kind': 'loop-impedance', 'resistanceOhm': " + read + "}" + parts + "]");
+    assertEquals(verdict, found.verdict(), found::toString);
+    if (verdict == Verdict.NOT_DETERMINED) {
+      assertEquals(NoteCode.READING_OF_ORIGIN, found.missing().get(0).code());
+    }
+  }
+
+  /** Beyond a board by 1.28, as of 90 °C before it. */
   @Test
-  void beyondABoardAllIsCorrected() {
-    Scenario board = OVEN.with("/supply/point", "board").with("/supply/basis", "calculated-hot");
-    Finding found = of(board, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
-    actual(1.28 * 1.1, fails(found));
-    Finding known =
+  void beyondABoardItIsCorrectedAsOfNinetyDegrees() {
+    Scenario board = OVEN.with("/supply/point", "board").with("/supply/basis", "measured-cold");
+    Finding found =
         of(
-            board.with("/supply/originLoopImpedanceOhm", 0.35),
+            board.with("/supply/originLoopImpedanceOhm", 0.3),
             "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
-    actual(0.35 + 1.28 * 0.75, complies(known));
+    actual(0.3 + 1.28 * 0.8, complies(found));
+  }
+
+  /** 50 V over 30 mA is 1 667 Ω, far above what the overcurrent device asks for. */
+  @Test
+  void aResidualFunctionDecidesWhereTheOvercurrentDeviceDoesNot() {
+    Scenario rcbo =
+        OVEN.with("/device/standard", "IEC 61009-1")
+            .withJson(
+                "/device/residual",
+                "{\"operatingCurrentA\": 0.03, \"type\": \"A\", \"delay\": \"general\"}");
+    Finding found = of(rcbo, "[{'kind': 'loop-impedance', 'resistanceOhm': 100}]");
+    assertTrue(remarks(complies(found)).contains(NoteCode.RESIDUAL_GOVERNS));
+    fails(of(rcbo, "[{'kind': 'r1-plus-r2', 'resistanceOhm': 2000}]"));
   }
 
   /** The instrument's uncertainty widens it; a reading without one is taken as exact, listed. */
   @Test
   void theUncertaintyWidensIt() {
-    Finding found = loop(", 'resistanceOhm': 1.1, 'instrumentUncertaintyPercent': 10");
+    Finding found = withOrigin(", 'resistanceOhm': 1.1, 'instrumentUncertaintyPercent': 10");
     actual(0.35 + 1.2 * (1.1 * 1.1 - 0.35), fails(found));
     assertTrue(
         loop(", 'resistanceOhm': 1").assumptions().stream()

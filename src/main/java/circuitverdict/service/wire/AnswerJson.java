@@ -48,17 +48,19 @@ public final class AnswerJson {
     }
   }
 
-  /** The findings; a failed check without a remedy says so, where remedies were looked for. */
-  public void findings(List<Finding> findings, List<Remedy> remedies, boolean remediesSought)
+  /** The findings; in full a failed check without a remedy says so. */
+  public void findings(List<Finding> findings, List<Remedy> remedies) throws IOException {
+    findings(findings, remedies, NoteCode.NO_REMEDY);
+  }
+
+  /** The same, with what is said of a failure without a remedy. */
+  void findings(List<Finding> findings, List<Remedy> remedies, NoteCode without)
       throws IOException {
     json.writeArrayFieldStart("findings");
     for (Finding finding : findings) {
       boolean failed = finding.counted() && finding.verdict() == Verdict.DOES_NOT_COMPLY;
       boolean mended = remedies.stream().anyMatch(each -> each.mends().contains(finding.check()));
-      List<Note> besides =
-          full && remediesSought && failed && !mended
-              ? List.of(Note.of(NoteCode.NO_REMEDY))
-              : List.of();
+      List<Note> besides = full && failed && !mended ? List.of(Note.of(without)) : List.of();
       FindingJson.write(json, finding, besides, full);
     }
     json.writeEndArray();

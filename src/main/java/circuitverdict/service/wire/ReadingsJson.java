@@ -37,7 +37,7 @@ public final class ReadingsJson {
               result.verdict(),
               none ? Reason.MISSING_INPUT : result.reason(),
               none ? "There is no reading to judge." : summary(result));
-          answer.findings(result.findings(), List.of(), false);
+          answer.findings(result.findings(), List.of(), NoteCode.READING_NOT_MENDED);
           if (none) {
             Pointer at = new Pointer("", "readings");
             Json.notes(
