@@ -55,6 +55,10 @@ final class ContinuityReading {
       return judgement.undetermined().conclude();
     }
     boolean both = reading.kind() == Reading.Kind.R1_PLUS_R2;
+    if (both && !reading.lineToProtective()) {
+      d.missing(NoteCode.READING_NOT_JUDGED, new Pointer(reading.place(), "between"));
+      return judgement.undetermined().conclude();
+    }
     if (both && implausible(read, live)) {
       return judgement.undetermined().conclude();
     }

@@ -4,6 +4,7 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Reading;
 import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.FeederPart;
 import circuitverdict.conductor.Temperature;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.device.ResidualTime;
@@ -39,6 +40,8 @@ final class LoopReading {
   private static final Formula FACTOR = Formula.of("Cθ", Unit.ONE, "max(Ch/Cm; 1)");
   private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
   private static final Formula ALLOWED = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
+  private static final Formula LEAST_LINE = Formula.of("R1,min", Unit.OHM, "kr·R1");
+  private static final Formula BOARD_HOT = Formula.of("Zdb", Unit.OHM, "Zm·Chot");
   private static final Formula EXPECTED = Formula.of("Zs,20", Unit.OHM, "Zread + kr·R1R2,20");
 
   private final Reading reading;
@@ -56,8 +59,9 @@ final class LoopReading {
   }
 
   Finding judge() {
-    if (!reading.between().isEmpty() && !reading.between().contains("PE")) {
-      return judgement.notApplicable();
+    if (!reading.lineToProtective()) {
+      d.missing(NoteCode.READING_NOT_JUDGED, new Pointer(reading.place(), "between"));
+      return judgement.undetermined().conclude();
     }
     Figure read =
         ReadingFigure.greatest("Zm", reading, reading.resistanceOhm(), RESISTANCE, Unit.OHM, d);
@@ -75,6 +79,9 @@ final class LoopReading {
     Figure allowed =
         d.working().step(ALLOWED, d.constant("c", Constant.COLD_READING), limit.impedance());
     boolean cold = reading.conductorTemperatureC() == null;
+    if (implausible(read)) {
+      return judgement.undetermined().conclude();
+    }
     if (cold && Comparator.AT_MOST.holds(read.value(), allowed.value())) {
       better(read);
       judgement.compare(reading.place(), read, Comparator.AT_MOST, allowed);
@@ -83,14 +90,28 @@ final class LoopReading {
     return byOperatingTemperature(read, time, cold);
   }
 
-  /** Ze, or Zdb: no greater than the design took it to be. */
+  /**
+   * Ze, or Zdb: no greater than the design took it to be. A design's loop at a board is that of hot
+   * conductors, unless it is a reading too.
+   */
   private Finding beforeTheCircuit(Figure read) {
-    boolean own = reading.atOrigin() && circuit.supply().originLoopImpedanceOhm() != null;
-    Figure designed =
-        own
-            ? d.given("Ze", circuit.supply().originLoopImpedanceOhm(), Unit.OHM, At.ORIGIN_LOOP)
-            : d.need("Zdb", circuit.supply().loopImpedanceOhm(), Unit.OHM, At.LOOP);
-    judgement.compare(reading.place(), read, Comparator.AT_MOST, designed);
+    Supply supply = circuit.supply();
+    boolean fedAtOrigin = supply.point() == Supply.Point.ORIGIN;
+    if (reading.atOrigin()) {
+      Figure designed =
+          fedAtOrigin
+              ? d.need("Ze", supply.loopImpedanceOhm(), Unit.OHM, At.LOOP)
+              : d.need("Ze", supply.originLoopImpedanceOhm(), Unit.OHM, At.ORIGIN_LOOP);
+      judgement.compare(reading.place(), read, Comparator.AT_MOST, designed);
+      return judgement.conclude();
+    }
+    Figure designed = d.need("Zdb,d", supply.loopImpedanceOhm(), Unit.OHM, At.LOOP);
+    boolean both = fedAtOrigin || supply.basis() == Supply.Basis.MEASURED_COLD;
+    Figure actual =
+        both
+            ? read
+            : d.working().step(BOARD_HOT, read, d.constant("Chot", Constant.COLD_LOOP_CORRECTION));
+    judgement.compare(reading.place(), actual, Comparator.AT_MOST, designed);
     return judgement.conclude();
   }
 
@@ -101,7 +122,8 @@ final class LoopReading {
    */
   private Finding byOperatingTemperature(Figure read, DisconnectionTime time, boolean cold) {
     better(read);
-    if (cold) {
+    LoopLimit known = LoopLimit.within(circuit, time.strictest(), d);
+    if (cold && known.impedance().known()) {
       d.remark(NoteCode.READING_NOT_FAILURE, read);
     }
     Figure factor = cold ? factor() : d.working().step(FACTOR, factor().as("Ch"), measured());
@@ -174,6 +196,24 @@ final class LoopReading {
     return origin || !own.known()
         ? own
         : Figure.greater(own, d.constant("Cθ", Constant.COLD_LOOP_CORRECTION));
+  }
+
+  /** Less than the line conductor alone: no parallel earth path takes that away. */
+  private boolean implausible(Figure read) {
+    Dossier trial = d.trial();
+    LiveConductors live = Wiring.live(circuit, trial);
+    if (live == null) {
+      return false;
+    }
+    Figure line = FeederPart.of(circuit, live, false, trial).line();
+    Figure share = trial.constant("kr", Constant.LEAST_RESISTANCE_SHARE);
+    Figure least = trial.working().step(LEAST_LINE, share, line.as("R1"));
+    boolean below = least.known() && read.value() < least.value();
+    if (below) {
+      d.missing(
+          NoteCode.READING_IMPLAUSIBLE, new Pointer(reading.place(), RESISTANCE), read, least);
+    }
+    return below;
   }
 
   private Figure measured() {

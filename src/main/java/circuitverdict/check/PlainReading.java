@@ -4,21 +4,28 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.Reading;
+import circuitverdict.circuit.Residual;
+import circuitverdict.conductor.LoopPart;
+import circuitverdict.conductor.Wiring;
 import circuitverdict.device.BreakingCapacity;
 import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import circuitverdict.standard.Constant;
+import circuitverdict.standard.TableName;
+import circuitverdict.standard.Value;
 
 /** Readings that one limit decides (643.3 to 643.8). */
 final class PlainReading {
+  private static final Formula WITH_CONDUCTOR = Formula.of("RA", Unit.OHM, "Rm + R2");
   private static final Formula THREE = Formula.of("If,max", Unit.AMPERE, "k3·Im");
 
   private PlainReading() {}
@@ -42,6 +49,12 @@ final class PlainReading {
         ReadingFigure.greatest("If,max", reading, reading.currentA(), "currentA", Unit.AMPERE, d);
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
+      return judgement.undetermined().conclude();
+    }
+    boolean here = reading.where() == null || reading.atBoard() || reading.atOrigin();
+    if (!here) {
+      // Elsewhere it is less than where the device sits.
+      d.missing(NoteCode.READING_NOT_JUDGED, new Pointer(reading.place(), "place"));
       return judgement.undetermined().conclude();
     }
     LiveConductors live = LiveConductors.of(circuit);
@@ -68,6 +81,12 @@ final class PlainReading {
       return judgement.conclude();
     }
     judgement.compare(reading.place(), beyond ? read : greatest, Comparator.AT_MOST, capacity);
+    Double designed = circuit.supply().maximumFaultCurrentA();
+    if (designed != null && read.known() && !Comparator.atMost(read.value(), designed)) {
+      Figure design = d.given("If,d", designed, Unit.AMPERE, At.MAXIMUM_CURRENT);
+      d.missing(NoteCode.READING_ABOVE_DESIGN, At.MAXIMUM_CURRENT, design);
+      judgement.open(reading.place(), read, Comparator.AT_MOST, design);
+    }
     return judgement.conclude();
   }
 
@@ -86,6 +105,19 @@ final class PlainReading {
       // Below IΔn it need not trip: no time tells anything.
       d.missing(at);
       return judgement.undetermined().conclude();
+    }
+    Residual residual = device.data().residual();
+    if (residual.delay() == null) {
+      // The strictest of what it may be is not known to be met, nor the mildest to be broken.
+      d.missing(new Pointer(device.data().place() + "/residual", "delay"));
+      return judgement.undetermined().conclude();
+    }
+    if (residual.delay() == Residual.Delay.S && multiple.known()) {
+      Value earliest =
+          d.edition().table(TableName.RESIDUAL_BREAK_TIMES).at("earliest", "S", multiple.value());
+      Figure least =
+          d.tabled("te", earliest, Unit.SECOND, new Pointer(reading.place(), "testMultiple"));
+      judgement.compare(reading.place(), read, Comparator.AT_LEAST, least);
     }
     Figure latest = multiple.known() ? ResidualTime.latest(device, multiple, d) : multiple;
     judgement.compare(reading.place(), read, Comparator.AT_MOST, latest);
@@ -114,8 +146,14 @@ final class PlainReading {
     Pointer at = new Pointer(device.data().place() + "/residual", "operatingCurrentA");
     Figure operating = d.need("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
     LoopLimit limit = LoopLimit.ofResidual(operating, d);
+    Figure back = LoopPart.protective(circuit, Wiring.live(circuit, d), d).as("R2");
+    Figure whole = d.working().step(WITH_CONDUCTOR, read.as("Rm"), back);
     judgement.compare(
-        reading.place(), read, Comparator.AT_MOST, limit.impedance().as("RA,max"), limit.printed());
+        reading.place(),
+        whole,
+        Comparator.AT_MOST,
+        limit.impedance().as("RA,max"),
+        limit.printed());
     return judgement.conclude();
   }
 }

@@ -27,7 +27,9 @@ public final class ReadingCheck {
           new Dossier(edition, CircuitCheck.allowance(circuit.stage()), working, new Shared());
       Judgement judgement =
           new Judgement(CheckName.COMMISSIONING, circuit, d, reading.place()).by(Clause.INSPECTION);
-      findings.add(judge(reading, readings, circuit, judgement, d));
+      boolean failed = Boolean.FALSE.equals(reading.satisfactory());
+      findings.add(
+          failed ? judgement.concludeBroken() : judge(reading, readings, circuit, judgement, d));
     }
     return Result.of(findings);
   }

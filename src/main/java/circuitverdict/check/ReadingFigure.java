@@ -32,7 +32,13 @@ final class ReadingFigure {
       String member,
       Unit unit,
       Dossier d) {
-    Figure read = d.need(symbol, stated, unit, new Pointer(reading.place(), member));
+    Pointer where = new Pointer(reading.place(), member);
+    if (stated != null && stated == 0) {
+      // Nothing has no resistance, and nothing opens or flows without any time or current.
+      d.missing(NoteCode.READING_IMPLAUSIBLE, where);
+      return Figure.unknown(symbol, unit);
+    }
+    Figure read = d.need(symbol, stated, unit, where);
     Pointer at = new Pointer(reading.place(), "instrumentUncertaintyPercent");
     if (reading.uncertaintyPercent() == null) {
       d.assume(NoteCode.ASSUMED_EXACT_READING, at);

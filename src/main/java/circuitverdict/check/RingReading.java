@@ -32,6 +32,8 @@ final class RingReading {
   private static final Formula APART = Formula.of("Δr", Unit.OHM, "max(ra − rb; rb − ra)");
   private static final Formula FITTING = Formula.of("r2,fit", Unit.OHM, "r1·S/Sp");
   private static final Formula WHOLE = Formula.of("r,min", Unit.OHM, "4·kr·R");
+  private static final Formula DESIGNED = Formula.of("r,most", Unit.OHM, "4·R + Δr,max");
+  private static final Formula WITH_SPUR = Formula.of("Zs", Unit.OHM, "Zring + Rsp");
   private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + (r1 + r2)/4·Cθ");
 
   private final Reading reading;
@@ -66,6 +68,9 @@ final class RingReading {
     if (reading.kind() != Reading.Kind.RING_R2 && belowPhysics(own, live)) {
       return judgement.undetermined().conclude();
     }
+    if (reading.kind() != Reading.Kind.RING_R2 && aboveDesign(own, live)) {
+      return judgement.undetermined().conclude();
+    }
     return switch (reading.kind()) {
       case RING_R1 -> beside(own, Reading.Kind.RING_RN);
       case RING_RN -> beside(own, Reading.Kind.RING_R1);
@@ -98,7 +103,7 @@ final class RingReading {
 
   private boolean belowPhysics(Figure own, LiveConductors live) {
     Dossier trial = d.trial();
-    Figure quarter = FeederPart.of(circuit, live, false, trial).line().as("R");
+    Figure quarter = FeederPart.ofFirst(circuit, live, trial).line().as("R");
     Figure share = trial.constant("kr", Constant.LEAST_RESISTANCE_SHARE);
     Figure least = trial.working().step(WHOLE, share, quarter);
     boolean below = least.known() && own.value() < least.value();
@@ -151,10 +156,26 @@ final class RingReading {
     if (!fits(apart)) {
       return judgement.conclude();
     }
-    return loop(r1, own);
+    return loop(r1, own, live);
   }
 
-  private Finding loop(Figure r1, Figure r2) {
+  /**
+   * More than the conductors of the design have, by more than readings differ: longer, or loose.
+   */
+  private boolean aboveDesign(Figure own, LiveConductors live) {
+    Dossier trial = d.trial();
+    Figure quarter = FeederPart.ofFirst(circuit, live, trial).line().as("R");
+    Figure tolerance = trial.constant("Δr,max", Constant.READINGS_RING_TOLERANCE);
+    Figure most = trial.working().step(DESIGNED, quarter, tolerance);
+    boolean above = most.known() && own.value() > most.value();
+    if (above) {
+      d.missing(
+          NoteCode.READING_ABOVE_DESIGN, new Pointer(reading.place(), "resistanceOhm"), own, most);
+    }
+    return above;
+  }
+
+  private Finding loop(Figure r1, Figure r2, LiveConductors live) {
     judgement.by(Clause.AUTOMATIC_DISCONNECTION);
     if (circuit.device() == null) {
       d.missing(At.DEVICE_ITSELF);
@@ -163,6 +184,8 @@ final class RingReading {
     DisconnectionTime time = DisconnectionTime.of(circuit, d);
     Figure hot = Temperature.hottest(circuit, d);
     Figure zs = d.working().step(LOOP, SupplyLoop.earth(circuit, d), r1, r2, hot);
+    FeederPart spur = FeederPart.beyondFirst(circuit, live, d);
+    zs = spur == null ? zs : d.working().step(WITH_SPUR, zs.as("Zring"), spur.earth().as("Rsp"));
     MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
     return judgement.conclude();
   }

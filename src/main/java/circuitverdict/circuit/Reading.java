@@ -45,13 +45,21 @@ public record Reading(
     EARTH_ELECTRODE
   }
 
+  /** Whether it was taken from a line conductor to the protective one, as far as is stated. */
+  public boolean lineToProtective() {
+    return between.isEmpty()
+        || between.size() == 2
+            && between.contains("PE")
+            && between.stream().anyMatch(name -> name.startsWith("L"));
+  }
+
   /** Whether it was taken where the installation begins: Ze. */
   public boolean atOrigin() {
-    return "origin".equals(where);
+    return "origin".equalsIgnoreCase(where);
   }
 
   /** Whether it was taken at the board that feeds the circuit. */
   public boolean atBoard() {
-    return "board".equals(where);
+    return "board".equalsIgnoreCase(where);
   }
 }

@@ -46,6 +46,21 @@ public record FeederPart(
     return sum;
   }
 
+  /** Of the first cable alone, at 20 °C: of a circuit with a ring, the ring. */
+  public static FeederPart ofFirst(Circuit circuit, LiveConductors live, Dossier d) {
+    return cold(circuit.cable(), live, d);
+  }
+
+  /** Of what lies beyond the first cable, at operating temperature; null where nothing does. */
+  public static FeederPart beyondFirst(Circuit circuit, LiveConductors live, Dossier d) {
+    FeederPart sum = null;
+    for (Cable cable : circuit.furtherCables()) {
+      FeederPart part = hot(cable, live, d);
+      sum = sum == null ? part : sum.plus(part, d);
+    }
+    return sum;
+  }
+
   private static FeederPart hot(Cable cable, LiveConductors live, Dossier d) {
     Figure length = Wiring.length(cable, d);
     Figure count = LoopPart.count(cable);

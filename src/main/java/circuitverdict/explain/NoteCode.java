@@ -11,6 +11,13 @@ public enum NoteCode {
           + " choose one that is tabulated."),
   OUT_OF_RANGE(
       "This figure lies outside what a supply can state, and is left out: read what was stated again."),
+  READING_NOT_JUDGED(
+      "No rule of this version judges a reading between these conductors, or there: it is left open."),
+  READING_ABOVE_DESIGN(
+      "More than the design rests on: the design with what was read would settle the question."),
+  GENERATION_NOT_COUNTED(
+      "What a generator, storage or photovoltaic system adds to a fault is not computed: greatest currents"
+          + " are higher by it."),
   READING_OF_ORIGIN(
       "How much of it lies beyond the origin is not known: a reading of Ze there, or of R1 + R2, would"
           + " settle the question."),
@@ -111,6 +118,7 @@ public enum NoteCode {
   ASSUMED_VOLTAGE_TOLERANCE(
       "The wider tolerance of the voltage taken: the greatest of greatest currents, the least of least"
           + " ones."),
+  ASSUMED_LIVE_AS_FED("Live conductors taken as those of the circuit that feeds it."),
   ASSUMED_CORE_ALONE("The protective core taken as carrying the whole fault, without the armour."),
   ASSUMED_RESIDUAL_CAPACITY(
       "Residual making and breaking capacity taken as the least of the standard."),

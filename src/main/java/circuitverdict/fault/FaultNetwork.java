@@ -9,8 +9,10 @@ import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Working;
+import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,6 +62,13 @@ public final class FaultNetwork {
     if (phases == null) {
       d.missing(At.PHASES);
     }
+    Double frequency = root.supply().frequencyHz();
+    if (frequency != null && frequency != edition.constant(Constant.FREQUENCY).number()) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(At.SUPPLY, "frequencyHz"));
+    }
+    if (Boolean.TRUE.equals(root.supply().localGeneration())) {
+      d.missing(NoteCode.GENERATION_NOT_COUNTED, At.LOCAL_GENERATION);
+    }
     boolean single = phases != null && phases == 1;
     LiveConductors live = new LiveConductors(single ? 1 : 3, true);
     FaultLevel level = FaultSource.of(root, factors, d);
@@ -73,7 +82,11 @@ public final class FaultNetwork {
   private void follow(Feeder feeder, FaultLevel before, LiveConductors fed, Pointer from) {
     Dossier d = dossier();
     Circuit circuit = feeder.circuit();
-    LiveConductors live = circuit.live() == null ? fed : circuit.live();
+    LiveConductors live = circuit.live();
+    if (live == null) {
+      d.assume(NoteCode.ASSUMED_LIVE_AS_FED, new Pointer(feeder.place(), "liveConductors"));
+      live = fed;
+    }
     FaultLevel level = before.after(circuit, live, from, d);
     Pointer here = new Pointer(feeder.place(), "cable");
     VoltageFactors factors = VoltageFactors.of(root.supply(), d);

@@ -41,7 +41,8 @@ public record Shown(String actual, String limit) {
       BigDecimal l = rounded(limit, decimals, down);
       int order = a.compareTo(l);
       boolean shownHolds = comparator == Comparator.AT_MOST ? order <= 0 : order >= 0;
-      if (shownHolds == holds) {
+      boolean vanishes = actual > 0 && a.signum() == 0 || limit > 0 && l.signum() == 0;
+      if (shownHolds == holds && !vanishes) {
         return new Shown(text(a, unit), text(l, unit));
       }
     }
@@ -70,7 +71,11 @@ public record Shown(String actual, String limit) {
     long shownActual = atMost ? up(a) : down(a);
     long shownLimit = atMost ? down(l) : up(l);
     boolean shownHolds = atMost ? shownActual <= shownLimit : shownActual >= shownLimit;
-    return shownHolds == holds ? new Shown(text(shownActual, unit), text(shownLimit, unit)) : null;
+    // What is there is not shown as nothing.
+    boolean vanishes = actual > 0 && shownActual == 0 || limit > 0 && shownLimit == 0;
+    return shownHolds == holds && !vanishes
+        ? new Shown(text(shownActual, unit), text(shownLimit, unit))
+        : null;
   }
 
   private static long up(double scaled) {

@@ -113,12 +113,21 @@ public final class ConductorSelection {
     DeviceSelection.Selection devices =
         new DeviceSelection(with, edition, checks, List.of()).ofSeries(false);
     for (List<DeviceSelection.Candidate> each :
-        List.of(devices.selected(), devices.undetermined(), devices.rejected())) {
+        List.of(devices.selected(), devices.undetermined())) {
       if (!each.isEmpty()) {
         return each.get(0).device();
       }
     }
-    return null;
+    return devices.rejected().stream()
+        .min(Comparator.comparingLong(ConductorSelection::failures))
+        .map(DeviceSelection.Candidate::device)
+        .orElse(null);
+  }
+
+  private static long failures(DeviceSelection.Candidate candidate) {
+    return candidate.result().findings().stream()
+        .filter(each -> each.counted() && each.verdict() == Verdict.DOES_NOT_COMPLY)
+        .count();
   }
 
   private double greatestLength(Circuit with, Result result) {

@@ -154,6 +154,14 @@ class FaultCurrentsTest {
             + " | /supply/transformer/resistanceToReactanceRatio",
         "{'supply': {'grid': {'minimumShortCircuitPowerVA': 300000000}}}"
             + " | /supply/grid/minimumShortCircuitPowerVA",
+        "{'supply': {'originLoopImpedanceOhm': 0.01}} | /supply/originLoopImpedanceOhm",
+        "{'supply': {'lineToEarthVoltageV': 120}} | /supply/transformer/secondaryVoltageV",
+        "{'supply': {'grid': {'nominalVoltageV': 6600}}} | /supply/transformer/primaryVoltageV",
+        "{'circuits': [{'cable': {'arrangement': 'ring', 'parallelCables': 4}}]}"
+            + " | /circuits/0/cable/parallelCables",
+        "{'circuits': [{'cable': {'construction': 'singles', 'protectiveMeans': 'core'}}]}"
+            + " | /circuits/0/cable/protectiveMeans",
+        "{'circuits': [{'liveConductors': ['L1']}]} | /circuits/0/liveConductors",
         "{'circuits': [{'stage': 'design'}]} | /circuits/0/stage",
         "{'circuits': [{'supply': {}}]} | /circuits/0/supply",
         "{'circuits': [{'liveConductors': ['L1', 'L2']}], 'liveConductors': ['L1', 'N']}"
@@ -167,6 +175,43 @@ class FaultCurrentsTest {
     List<String> named = new ArrayList<>();
     reply.json().path("errors").forEach(each -> named.add(each.path("pointer").asText()));
     assertEquals(List.of(pointer), named, reply::text);
+  }
+
+  /** Nothing is handed on of what nothing may rest on: it would be taken as calculated. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{'supply': {'basis': 'measured-cold'}} | /supply/instrumentUncertaintyPercent",
+        "{'supply': {'basis': null}} | /supply/instrumentUncertaintyPercent",
+        "{'supply': {'frequencyHz': 60}} | /supply/frequencyHz",
+        "{'supply': {'localGeneration': true}} | /supply/localGeneration",
+        "{'supply': {'maximumFaultCurrentA': 300}} | /supply",
+      })
+  void whatNothingMayRestOnIsWithheld(String patch, String pointer) {
+    JsonNode answer = answer(patched("declared", patch));
+    assertEquals("not-determined", answer.path("verdict").asText(), answer::toString);
+    Set<String> missing = new TreeSet<>();
+    answer.path("missing").forEach(each -> missing.add(each.path("pointer").asText()));
+    assertTrue(missing.contains(pointer), missing::toString);
+    for (JsonNode point : answer.path("points")) {
+      assertFalse(point.path("supply").has("loopImpedanceOhm"), point::toString);
+      assertFalse(point.path("supply").has("maximumFaultCurrentA"), point::toString);
+    }
+  }
+
+  /** Beyond the supply the protective conductors add to an electrode: the loop stands for both. */
+  @Test
+  void anElectrodeIsNotHandedOnAsItWasRead() {
+    JsonNode tt =
+        patched(
+            "declared",
+            "{'supply': {'earthing': 'TT', 'basis': 'measured-cold', 'loopImpedanceOhm': 55,"
+                + " 'earthElectrodeResistanceOhm': 48, 'instrumentUncertaintyPercent': 10}}");
+    for (JsonNode point : answer(tt).path("points")) {
+      assertFalse(point.path("supply").has("earthElectrodeResistanceOhm"), point::toString);
+      assertTrue(point.at("/supply/loopImpedanceOhm").doubleValue() > 60, point::toString);
+    }
   }
 
   /** More of what limits never gives more current, nor less of a loop. */

@@ -131,7 +131,7 @@ public final class ConductorSelectionJson {
     Json.number(json, "lineCsaMm2", cable.lineCsaMm2());
     number(json, "neutralCsaMm2", cable.neutralCsaMm2());
     number(json, "protectiveCsaMm2", cable.protectiveCsaMm2());
-    if (candidate.lengthSolved()) {
+    if (candidate.lengthSolved() && candidate.result().verdict() == Verdict.COMPLIES) {
       Json.number(json, "lengthM", cable.lengthM());
     }
     json.writeEndObject();

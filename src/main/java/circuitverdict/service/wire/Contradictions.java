@@ -133,6 +133,17 @@ public final class Contradictions {
     return found.faults;
   }
 
+  /** Every contradiction of the cables of one circuit of a tree, likewise. */
+  static List<Fault> ofCables(JsonNode circuit, String place) {
+    Contradictions found = new Contradictions(circuit);
+    found.cable(circuit.path("cable"), place + "/cable");
+    JsonNode further = circuit.path("furtherCables");
+    for (int i = 0; i < further.size(); i++) {
+      found.cable(further.get(i), place + "/furtherCables/" + i);
+    }
+    return found.faults;
+  }
+
   /** Every contradiction of a single device, likewise. */
   public static List<Fault> ofDevice(JsonNode body, String pointer) {
     Contradictions found = new Contradictions(body);

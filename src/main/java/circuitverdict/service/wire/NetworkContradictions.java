@@ -14,10 +14,19 @@ public final class NetworkContradictions {
 
   private static final int MOST_CIRCUITS = 1_000;
 
+  /** Nominal voltage where none is stated: a fact of the contract. */
+  private static final double USUAL_VOLTAGE_V = 230;
+
+  /**
+   * Rated voltages of transformers lie up to a tenth above nominal ones; more is another system.
+   */
+  private static final double VOLTAGE_APART = 0.15;
+
   private static final List<String> FIGURES =
       List.of(
           "loopImpedanceOhm",
           "loopReactanceOhm",
+          "originLoopImpedanceOhm",
           "lineToNeutralLoopImpedanceOhm",
           "lineToNeutralLoopReactanceOhm",
           "maximumFaultCurrentA",
@@ -27,6 +36,7 @@ public final class NetworkContradictions {
 
   private final List<Fault> faults = new ArrayList<>();
   private int circuits;
+  private int phases;
 
   private NetworkContradictions() {}
 
@@ -39,6 +49,8 @@ public final class NetworkContradictions {
       found.source(supply);
     }
     found.grid(supply.path("grid"));
+    found.voltages(supply);
+    found.phases = supply.path("phases").asInt(0);
     found.tree(body, "", live(body), 0);
     if (found.circuits > MOST_CIRCUITS) {
       found.add("/circuits", "A request holds at most " + MOST_CIRCUITS + " circuits in all.");
@@ -64,6 +76,29 @@ public final class NetworkContradictions {
     boolean stated = loss.isNumber() && power.isNumber() && impedance.isNumber();
     if (stated && 100 * loss.doubleValue() > impedance.doubleValue() * power.doubleValue()) {
       add("/supply/transformer/loadLossW", "The resistance cannot exceed the impedance.");
+    }
+  }
+
+  /** Rated and nominal voltages of one side lie close together. */
+  private void voltages(JsonNode supply) {
+    JsonNode transformer = supply.path("transformer");
+    double uo = supply.path("lineToEarthVoltageV").asDouble(USUAL_VOLTAGE_V);
+    apart(
+        transformer.path("secondaryVoltageV"),
+        Math.sqrt(3) * uo,
+        "/supply/transformer/secondaryVoltageV");
+    JsonNode nominal = supply.path("grid").path("nominalVoltageV");
+    if (nominal.isNumber()) {
+      apart(
+          transformer.path("primaryVoltageV"),
+          nominal.doubleValue(),
+          "/supply/transformer/primaryVoltageV");
+    }
+  }
+
+  private void apart(JsonNode rated, double nominal, String pointer) {
+    if (rated.isNumber() && Math.abs(rated.doubleValue() / nominal - 1) > VOLTAGE_APART) {
+      add(pointer, "It is another voltage than the nominal one of the system that it stands in.");
     }
   }
 
@@ -94,11 +129,33 @@ public final class NetworkContradictions {
         }
       }
       Set<String> live = live(each);
-      if (!live.isEmpty() && !fed.isEmpty() && !fed.containsAll(live)) {
-        add(here + "/liveConductors", "The circuit that feeds it does not have all of them.");
-      }
+      liveConductors(each, here, live, fed);
+      faults.addAll(Contradictions.ofCables(each, here));
       tree(each, here, live.isEmpty() ? fed : live, level + 1);
     }
+  }
+
+  private void liveConductors(JsonNode circuit, String here, Set<String> live, Set<String> fed) {
+    String at = here + "/liveConductors";
+    if (live.isEmpty()) {
+      return;
+    }
+    if (live.size() < circuit.path("liveConductors").size()) {
+      add(at, "A live conductor is named twice.");
+    }
+    if (lines(live) == 0) {
+      add(at, "A circuit has at least one line conductor.");
+    } else if (live.size() == 1) {
+      add(at, "A single line has a neutral or another line to return by.");
+    }
+    boolean beyond = phases == 1 && lines(live) > 1;
+    if (beyond || !fed.isEmpty() && !fed.containsAll(live)) {
+      add(at, "The circuit that feeds it does not have all of them.");
+    }
+  }
+
+  private static long lines(Set<String> live) {
+    return live.stream().filter(name -> name.startsWith("L")).count();
   }
 
   private static Set<String> live(JsonNode circuit) {

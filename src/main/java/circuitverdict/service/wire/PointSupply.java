@@ -5,6 +5,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.fault.FaultNetwork.Point;
 import circuitverdict.fault.PointCurrents;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -24,9 +25,11 @@ final class PointSupply {
           "lineToEarthVoltageV",
           "frequencyHz",
           "ownership",
-          "earthElectrodeResistanceOhm",
           "openPenProtection",
           "localGeneration");
+
+  private static final String ELECTRODE = "earthElectrodeResistanceOhm";
+  private static final Pointer FREQUENCY = new Pointer(At.SUPPLY, "frequencyHz");
 
   private static final double GREATEST_CURRENT = 200_000;
   private static final double GREATEST_PEAK = 500_000;
@@ -52,9 +55,38 @@ final class PointSupply {
       hold(kind.peak(), GREATEST_PEAK);
     }
     hold(c.any(), GREATEST_CURRENT);
+    contradictions(c);
     if (missing.isEmpty() && !c.any().known()) {
       missing.add(new Note(NoteCode.MISSING_INPUT, At.MAXIMUM_CURRENT, List.of()));
     }
+  }
+
+  /** A greatest current below the least of any kind: what was stated cannot all be true. */
+  private void contradictions(PointCurrents c) {
+    for (PointCurrents.Kind kind : List.of(c.threePhase(), c.twoPhase(), c.neutral(), c.earth())) {
+      boolean own = kind.least().value() > kind.greatest().value();
+      if (own || kind.least().value() > c.any().value()) {
+        Figure greatest = own ? kind.greatest() : c.any();
+        missing.add(
+            new Note(NoteCode.CURRENTS_CONTRADICT, point.at(), List.of(kind.least(), greatest)));
+        return;
+      }
+    }
+  }
+
+  /**
+   * Whether nothing may rest on the figures: readings of the supply without their uncertainty at
+   * sign-off, another frequency, or currents that contradict each other.
+   */
+  private boolean withheld() {
+    boolean whole = first != null && first.withheld();
+    for (Note note : missing) {
+      whole |=
+          note.code() == NoteCode.CURRENTS_CONTRADICT
+              || note.code() == NoteCode.GENERATION_NOT_COUNTED
+              || note.code() == NoteCode.NOT_IN_TABLES && FREQUENCY.equals(note.pointer());
+    }
+    return whole || point.dossier().standsAtBest();
   }
 
   private void hold(Figure figure, double greatest) {
@@ -93,6 +125,10 @@ final class PointSupply {
         json.writeRawValue(stated.get(name).toString());
       }
     }
+    if (withheld()) {
+      return;
+    }
+    electrode(json);
     json.writeStringField("basis", "calculated-hot");
     PointCurrents c = point.currents();
     loop(json, "loopImpedanceOhm", "loopReactanceOhm", c.earthLoop(), GREATEST_EARTH_LOOP);
@@ -110,6 +146,15 @@ final class PointSupply {
     kind(json, "lineToNeutral", c.neutral());
     kind(json, "lineToEarth", c.earth());
     json.writeEndObject();
+  }
+
+  /** Beyond the supply, and as a reading, it is more: the loop, never smaller, stands for it. */
+  private void electrode(JsonGenerator json) throws IOException {
+    String basis = stated.path("basis").asText("");
+    boolean kept = first == null && (basis.equals("declared") || basis.equals("calculated-hot"));
+    if (kept && stated.has(ELECTRODE)) {
+      Json.number(json, ELECTRODE, stated.get(ELECTRODE).doubleValue());
+    }
   }
 
   /** Ze: as stated, else what was found at the origin itself. */

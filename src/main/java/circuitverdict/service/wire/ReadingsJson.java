@@ -58,7 +58,9 @@ public final class ReadingsJson {
     }
     return open > 0
         ? open + all + (open == 1 ? " is" : " are") + " not determined."
-        : "The readings bear the design out.";
+        : result.verdict() == Verdict.COMPLIES
+            ? "The readings bear the design out."
+            : "No reading that counts is judged.";
   }
 
   private static long count(Result result, Verdict verdict) {

@@ -57,6 +57,26 @@ public final class UnusedMembers {
           "steel-trunking", ARMOUR_SIZES,
           "sheath", ARMOUR_SIZES);
 
+  /** What a source that is computed does not rest on. */
+  private static final Set<String> OF_READINGS = Set.of("basis", "instrumentUncertaintyPercent");
+
+  /** What each kind of reading is read by, besides what every kind has. */
+  private static final Map<String, Set<String>> BY_KIND =
+      Map.of(
+          "loop-impedance", Set.of("resistanceOhm", "conductorTemperatureC"),
+          "r1-plus-r2", Set.of("resistanceOhm", "conductorTemperatureC"),
+          "r2", Set.of("resistanceOhm", "conductorTemperatureC"),
+          "ring-r1", Set.of("resistanceOhm"),
+          "ring-rn", Set.of("resistanceOhm"),
+          "ring-r2", Set.of("resistanceOhm"),
+          "insulation", Set.of("resistanceOhm"),
+          "fault-current", Set.of("currentA"),
+          "residual-trip-time", Set.of("timeS", "testMultiple"),
+          "earth-electrode", Set.of("resistanceOhm"));
+
+  private static final Set<String> OF_EVERY_KIND =
+      Set.of("kind", "between", "place", "satisfactory", "instrumentUncertaintyPercent");
+
   private static final Set<String> OF_A_FEEDER = Set.of("cable", "furtherCables");
 
   private static final String ITEM = "items";
@@ -155,6 +175,16 @@ public final class UnusedMembers {
   public static List<Note> ofReadings(JsonNode body) {
     UnusedMembers unused = new UnusedMembers(null, true);
     unused.besides = Set.of("readings");
+    JsonNode readings = body.path("readings");
+    for (int i = 0; i < readings.size(); i++) {
+      JsonNode reading = readings.get(i);
+      Set<String> read = BY_KIND.getOrDefault(reading.path("kind").asText(), Set.of());
+      for (Map.Entry<String, JsonNode> member : reading.properties()) {
+        if (!read.contains(member.getKey()) && !OF_EVERY_KIND.contains(member.getKey())) {
+          unused.add(new Trail(null, "/readings/" + i), member.getKey());
+        }
+      }
+    }
     return unused.top(body, SELECTION_ONLY);
   }
 
@@ -162,6 +192,9 @@ public final class UnusedMembers {
   public static List<Note> ofComparison(JsonNode body) {
     UnusedMembers unused = new UnusedMembers(null, true);
     unused.besides = Set.of("editions");
+    if (body.has("edition") && body.path("editions").size() > 1) {
+      unused.add(null, "edition");
+    }
     return unused.top(body, SELECTION_ONLY);
   }
 
@@ -199,12 +232,26 @@ public final class UnusedMembers {
         cables(new Trail(here, "/" + name), field.getValue());
       } else if (name.equals("supply")) {
         for (Map.Entry<String, JsonNode> member : field.getValue().properties()) {
-          if (member.getKey().equals("voltageDropPercent")) {
-            add(new Trail(here, "/supply"), member.getKey());
-          }
+          supply(field.getValue(), member.getKey(), new Trail(here, "/supply"));
         }
       } else if (!besides.contains(name) && !name.equals("liveConductors")) {
         add(here, name);
+      }
+    }
+  }
+
+  private void supply(JsonNode supply, String name, Trail at) {
+    boolean read = supply.has("transformer") && OF_READINGS.contains(name);
+    if (name.equals("voltageDropPercent") || read) {
+      add(at, name);
+    }
+    if (name.equals("faultCurrents")) {
+      for (Map.Entry<String, JsonNode> kind : supply.get(name).properties()) {
+        for (String figure : new String[] {"minimumA", "peakA"}) {
+          if (kind.getValue().has(figure)) {
+            add(new Trail(new Trail(at, "/" + name), "/" + kind.getKey()), figure);
+          }
+        }
       }
     }
   }
