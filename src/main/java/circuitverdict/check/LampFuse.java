@@ -7,6 +7,7 @@ import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.RatedCurrent;
+import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -29,8 +30,10 @@ final class LampFuse {
     boolean lamps =
         circuit.load().kind() == Load.Kind.DISCHARGE && circuit.load().parts().isEmpty();
     boolean stated = circuit.load().inrush().stated();
+    // At sign-off a start that is not stated is not excused: stated, it might leave this open.
     if (!lamps
         || stated
+        || !d.allows(Allowance.TABLE_DEFAULTS)
         || !(circuit.device() instanceof Fuse fuse)
         || !holds(circuit, fuse, live, d.trial())) {
       return false;
