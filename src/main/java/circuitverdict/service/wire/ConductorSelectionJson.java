@@ -1,7 +1,6 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.check.Finding;
-import circuitverdict.check.Reason;
 import circuitverdict.check.Sentences;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Cable;
@@ -15,9 +14,7 @@ import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** A selection of conductors as the contract writes it. */
 public final class ConductorSelectionJson {
@@ -41,29 +38,15 @@ public final class ConductorSelectionJson {
     return Json.object(
         json -> {
           AnswerJson answer = new AnswerJson(json, edition, full);
-          Verdict verdict = verdict(selection);
-          answer.head(request, circuit.stage(), verdict, reason(verdict), summary(selection));
+          Verdict verdict = Outcome.of(selection.selected(), selection.undetermined());
+          answer.head(
+              request, circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
           candidates(json, "selected", selection.selected(), limit, offset);
           candidates(json, "undetermined", selection.undetermined(), limit, offset);
           candidates(json, "rejected", selection.rejected(), limit, offset);
           answer.notes(first(selection));
           answer.foot(unused, version);
         });
-  }
-
-  private static Verdict verdict(Selection selection) {
-    if (!selection.selected().isEmpty()) {
-      return Verdict.COMPLIES;
-    }
-    return selection.undetermined().isEmpty() ? Verdict.DOES_NOT_COMPLY : Verdict.NOT_DETERMINED;
-  }
-
-  private static Reason reason(Verdict verdict) {
-    return switch (verdict) {
-      case COMPLIES -> null;
-      case DOES_NOT_COMPLY -> Reason.NONE_SELECTED;
-      default -> Reason.CHECK_NOT_DETERMINED;
-    };
   }
 
   private static String summary(Selection selection) {
@@ -120,7 +103,7 @@ public final class ConductorSelectionJson {
           "summary", name(candidate) + ": " + Sentences.of(candidate.decidedBy()));
     }
     if (verdict == Verdict.NOT_DETERMINED) {
-      Json.notes(json, "missing", missing(candidate), full);
+      Json.notes(json, "missing", Outcome.missing(candidate.result()), full);
     }
     json.writeEndObject();
   }
@@ -141,16 +124,6 @@ public final class ConductorSelectionJson {
     if (value != null) {
       Json.number(json, name, value);
     }
-  }
-
-  private static List<Note> missing(Candidate candidate) {
-    Set<Note> missing = new LinkedHashSet<>();
-    for (Finding finding : candidate.result().findings()) {
-      if (finding.counted()) {
-        missing.addAll(finding.missing());
-      }
-    }
-    return List.copyOf(missing);
   }
 
   /** Line and protective conductor as the trade writes them, and the length that was solved. */

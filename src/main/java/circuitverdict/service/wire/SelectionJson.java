@@ -1,7 +1,6 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.check.Finding;
-import circuitverdict.check.Reason;
 import circuitverdict.check.Sentences;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
@@ -15,9 +14,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** A selection as the contract writes it. */
 public final class SelectionJson {
@@ -57,8 +54,9 @@ public final class SelectionJson {
     return Json.object(
         json -> {
           AnswerJson answer = new AnswerJson(json, edition, full);
-          Verdict verdict = verdict(selection);
-          answer.head(request, circuit.stage(), verdict, reason(verdict), summary(selection));
+          Verdict verdict = Outcome.of(selection.selected(), selection.undetermined());
+          answer.head(
+              request, circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
           candidates(json, "selected", selection.selected(), limit, offset);
           candidates(json, "undetermined", selection.undetermined(), limit, offset);
           candidates(json, "rejected", selection.rejected(), limit, offset);
@@ -66,21 +64,6 @@ public final class SelectionJson {
           answer.notes(deciding(selection));
           answer.foot(unused, version);
         });
-  }
-
-  private static Verdict verdict(Selection selection) {
-    if (!selection.selected().isEmpty()) {
-      return Verdict.COMPLIES;
-    }
-    return selection.undetermined().isEmpty() ? Verdict.DOES_NOT_COMPLY : Verdict.NOT_DETERMINED;
-  }
-
-  private static Reason reason(Verdict verdict) {
-    return switch (verdict) {
-      case COMPLIES -> null;
-      case DOES_NOT_COMPLY -> Reason.NONE_SELECTED;
-      default -> Reason.CHECK_NOT_DETERMINED;
-    };
   }
 
   private String summary(Selection selection) {
@@ -125,17 +108,6 @@ public final class SelectionJson {
     json.writeNumberField(name + "Count", candidates.size());
   }
 
-  /** What lacks of a candidate, over all checks that count. */
-  private static List<Note> missing(Candidate candidate) {
-    Set<Note> missing = new LinkedHashSet<>();
-    for (Finding finding : candidate.result().findings()) {
-      if (finding.counted()) {
-        missing.addAll(finding.missing());
-      }
-    }
-    return List.copyOf(missing);
-  }
-
   private void candidate(JsonGenerator json, Candidate candidate, int rank) throws IOException {
     json.writeStartObject();
     if (candidate.result().verdict() == Verdict.COMPLIES) {
@@ -150,7 +122,7 @@ public final class SelectionJson {
           "summary", Designation.of(candidate) + ": " + Sentences.of(candidate.decidedBy()));
     }
     if (candidate.result().verdict() == Verdict.NOT_DETERMINED) {
-      Json.notes(json, "missing", missing(candidate), full);
+      Json.notes(json, "missing", Outcome.missing(candidate.result()), full);
     }
     Json.notes(json, "remarks", listed.remarks(candidate), full);
     json.writeEndObject();
