@@ -140,26 +140,32 @@ public final class ComparisonJson {
   }
 
   private static void side(JsonGenerator json, String name, Figure figure) throws IOException {
-    if (figure == null) {
-      return;
+    if (figure != null) {
+      json.writeObjectFieldStart(name);
+      Json.number(json, "value", figure.value());
+      source(json, (Citation) figure.source());
+      json.writeEndObject();
     }
-    Json.number(json, name + "Value", figure.value());
-    json.writeFieldName(name + "Source");
-    Json.citation(json, (Citation) figure.source());
+  }
+
+  private static void source(JsonGenerator json, Citation citation) throws IOException {
+    json.writeFieldName("source");
+    Json.citation(json, citation);
   }
 
   /** Where no value differs the rule does: each edition's clause. */
   private static void rule(JsonGenerator json, Move move) throws IOException {
     json.writeStartObject();
-    clause(json, "fromSource", move.from());
-    clause(json, "toSource", move.to());
+    clause(json, "from", move.from());
+    clause(json, "to", move.to());
     json.writeEndObject();
   }
 
   private static void clause(JsonGenerator json, String name, Finding finding) throws IOException {
     if (!finding.clauses().isEmpty()) {
-      json.writeFieldName(name);
-      Json.citation(json, finding.clauses().get(finding.clauses().size() - 1));
+      json.writeObjectFieldStart(name);
+      source(json, finding.clauses().get(finding.clauses().size() - 1));
+      json.writeEndObject();
     }
   }
 }
