@@ -24,10 +24,8 @@ import circuitverdict.standard.Constant;
  * less than both have is remarked on.
  */
 final class ContinuityReading {
-  private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + Rm·max(Cθ/Cm; 1)");
-  private static final Formula WITH_LINE =
-      Formula.of("Zs", Unit.OHM, "Zdb + R1 + Rm·max(Cθ/Cm; 1)");
-  private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
+  private static final Formula LOOP = Formula.of("Zs", Unit.OHM, "Zdb + Rm·Cθ");
+  private static final Formula WITH_LINE = Formula.of("Zs", Unit.OHM, "Zdb + R1 + Rm·Cθ");
   private static final Formula LEAST = Formula.of("R,min", Unit.OHM, "kr·R");
 
   private final Reading reading;
@@ -64,13 +62,13 @@ final class ContinuityReading {
     }
     DisconnectionTime time = DisconnectionTime.of(circuit, d);
     Figure supply = SupplyLoop.earth(circuit, d);
-    Figure hot = Temperature.hottest(circuit, d);
+    Figure hot = ReadingTemperature.factor(reading, Temperature.hottest(circuit, d), d);
     Figure zs;
     if (both) {
-      zs = d.working().step(LOOP, supply, read, hot, measured());
+      zs = d.working().step(LOOP, supply, read, hot);
     } else {
       Figure line = FeederPart.of(circuit, live, true, d).line().as("R1");
-      zs = d.working().step(WITH_LINE, supply, line, read, hot, measured());
+      zs = d.working().step(WITH_LINE, supply, line, read, hot);
     }
     MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
     return judgement.conclude();
@@ -91,19 +89,5 @@ final class ContinuityReading {
       d.remark(NoteCode.READING_BETTER, read, both);
     }
     return false;
-  }
-
-  /** At 20 °C where no temperature is stated. */
-  private Figure measured() {
-    if (reading.conductorTemperatureC() == null) {
-      return Figure.derived("Cm", 1, Unit.ONE);
-    }
-    Pointer at = new Pointer(reading.place(), "conductorTemperatureC");
-    return d.working()
-        .step(
-            MEASURED,
-            d.constant("α", Constant.TEMPERATURE_RESISTANCE_COEFFICIENT),
-            d.given("θm", reading.conductorTemperatureC(), Unit.CELSIUS, at),
-            d.constant("θ0", Constant.TEMPERATURE_REFERENCE_TEMPERATURE));
   }
 }

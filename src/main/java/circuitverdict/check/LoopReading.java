@@ -7,7 +7,6 @@ import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.FeederPart;
 import circuitverdict.conductor.Temperature;
 import circuitverdict.conductor.Wiring;
-import circuitverdict.device.ResidualTime;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -37,9 +36,8 @@ final class LoopReading {
   private static final Formula HOT = Formula.of("Zs", Unit.OHM, "Ze + ΔZ·Cθ");
   private static final Formula ALL = Formula.of("Zs", Unit.OHM, "Zm·Cθ");
   private static final Formula BY_PARTS = Formula.of("Zs", Unit.OHM, "Zdb + Rm·Cθ");
-  private static final Formula FACTOR = Formula.of("Cθ", Unit.ONE, "max(Ch/Cm; 1)");
-  private static final Formula MEASURED = Formula.of("Cm", Unit.ONE, "1 + α·(θm − θ0)");
   private static final Formula ALLOWED = Formula.of("Zs,read", Unit.OHM, "c·Zs,max");
+  private static final Formula LEAST_OUTSIDE = Formula.of("Ze", Unit.OHM, "Zm·(1 − u/100)");
   private static final Formula LEAST_LINE = Formula.of("R1,min", Unit.OHM, "kr·R1");
   private static final Formula BOARD_HOT = Formula.of("Zdb", Unit.OHM, "Zm·Chot");
   private static final Formula EXPECTED = Formula.of("Zs,20", Unit.OHM, "Zread + kr·R1R2,20");
@@ -82,12 +80,19 @@ final class LoopReading {
     if (implausible(read)) {
       return judgement.undetermined().conclude();
     }
-    if (cold && Comparator.AT_MOST.holds(read.value(), allowed.value())) {
+    if (cold && coveredByShare() && Comparator.AT_MOST.holds(read.value(), allowed.value())) {
       better(read);
       judgement.compare(reading.place(), read, Comparator.AT_MOST, allowed);
       return judgement.conclude();
     }
     return byOperatingTemperature(read, time, cold);
+  }
+
+  /** Whether 0.8 leaves room for the conductors' heating: of 90 °C, 1.28 times, it does not. */
+  private boolean coveredByShare() {
+    Figure factor = Temperature.hottest(circuit, d);
+    double share = d.edition().constant(Constant.COLD_READING).number();
+    return factor.known() && Comparator.atMost(share * factor.value(), 1);
   }
 
   /**
@@ -126,7 +131,7 @@ final class LoopReading {
     if (cold && known.impedance().known()) {
       d.remark(NoteCode.READING_NOT_FAILURE, read);
     }
-    Figure factor = cold ? factor() : d.working().step(FACTOR, factor().as("Ch"), measured());
+    Figure factor = ReadingTemperature.factor(reading, factor(), d);
     Figure outside = outside();
     if (outside.known()) {
       Figure part = d.working().step(PART, read, outside);
@@ -134,36 +139,29 @@ final class LoopReading {
       MeasuredLoop.judge(reading.place(), zs, circuit, time, judgement, d);
       return judgement.conclude();
     }
-    return bounded(read, factor, time);
-  }
-
-  private Finding bounded(Figure read, Figure factor, DisconnectionTime time) {
-    Figure most = Figure.lesser(d.working().step(ALL, read, factor), byContinuity(factor));
+    Figure all = d.working().step(ALL, read, factor);
     Figure stated = stated(d);
     Figure least =
         stated.known()
             ? d.working().step(HOT, stated, d.working().step(PART, read, stated), factor)
             : read.as("Zs");
-    LoopLimit strictest = LoopLimit.within(circuit, time.strictest(), d);
-    boolean holds = Comparator.AT_MOST.holds(most.value(), strictest.impedance().value());
-    boolean fails = !Comparator.AT_MOST.holds(least.value(), strictest.impedance().value());
-    if (holds || fails || ResidualTime.protecting(circuit) != null) {
-      MeasuredLoop.judge(
-          reading.place(), holds || !fails ? most : least, circuit, time, judgement, d);
-      return judgement.conclude();
-    }
-    d.missing(NoteCode.READING_OF_ORIGIN, new Pointer("", "readings"));
-    judgement.open(reading.place(), most, Comparator.AT_MOST, strictest.impedance());
+    Figure parts = byContinuity();
+    // Parts that come to less than the loop as read are of another circuit, or wrong.
+    boolean fits = parts.known() && parts.value() >= least.value();
+    Figure most = fits ? Figure.lesser(all, parts) : all;
+    MeasuredLoop.judge(reading.place(), least, most, circuit, time, judgement, d);
     return judgement.conclude();
   }
 
   /** Ze and R1 + R2, where that was read: another way to the same loop. */
-  private Figure byContinuity(Figure factor) {
+  private Figure byContinuity() {
     for (Reading each : all) {
-      if (each.kind() == Reading.Kind.R1_PLUS_R2 && each.resistanceOhm() != null) {
-        Figure both =
+      boolean both = each.kind() == Reading.Kind.R1_PLUS_R2 && each.lineToProtective();
+      if (both && each.resistanceOhm() != null) {
+        Figure read =
             ReadingFigure.greatest("Rm", each, each.resistanceOhm(), RESISTANCE, Unit.OHM, d);
-        return d.working().step(BY_PARTS, SupplyLoop.earth(circuit, d), both, factor);
+        Figure factor = ReadingTemperature.factor(each, factor(), d);
+        return d.working().step(BY_PARTS, SupplyLoop.earth(circuit, d), read, factor);
       }
     }
     return Figure.unknown("Zs", Unit.OHM);
@@ -177,9 +175,15 @@ final class LoopReading {
         return ReadingFigure.least("Ze", each, each.resistanceOhm(), RESISTANCE, Unit.OHM, d);
       }
     }
-    return circuit.supply().basis() == Supply.Basis.MEASURED_COLD
-        ? stated(d)
-        : Figure.unknown("Ze", Unit.OHM);
+    Supply supply = circuit.supply();
+    Figure stated = stated(d);
+    if (supply.basis() != Supply.Basis.MEASURED_COLD || !stated.known()) {
+      return Figure.unknown("Ze", Unit.OHM);
+    }
+    // Without its uncertainty it is a bound like any other.
+    Figure uncertainty =
+        d.given("u", supply.instrumentUncertaintyPercent(), Unit.PERCENT, At.UNCERTAINTY);
+    return d.working().step(LEAST_OUTSIDE, stated.as("Zm"), uncertainty);
   }
 
   private Figure stated(Dossier told) {
@@ -214,17 +218,6 @@ final class LoopReading {
           NoteCode.READING_IMPLAUSIBLE, new Pointer(reading.place(), RESISTANCE), read, least);
     }
     return below;
-  }
-
-  private Figure measured() {
-    Pointer at = new Pointer(reading.place(), "conductorTemperatureC");
-    Figure temperature = d.given("θm", reading.conductorTemperatureC(), Unit.CELSIUS, at);
-    return d.working()
-        .step(
-            MEASURED,
-            d.constant("α", Constant.TEMPERATURE_RESISTANCE_COEFFICIENT),
-            temperature,
-            d.constant("θ0", Constant.TEMPERATURE_REFERENCE_TEMPERATURE));
   }
 
   /** Better than the circuit's own conductors allow: parallel earth paths are the usual cause. */

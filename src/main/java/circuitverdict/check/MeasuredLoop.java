@@ -17,12 +17,26 @@ import circuitverdict.standard.Clause;
 
 /**
  * A loop impedance that rests on readings, at operating temperature, against what disconnects in
- * time (411.4.4, 411.5.3): the overcurrent device, else the residual function. It fails for certain
- * only by the mildest time that what is stated can demand.
+ * time (411.4.4, 411.5.3): the overcurrent device, else the residual function. It complies by the
+ * greatest that it may be, and fails by the least that it may be under the mildest time that what
+ * is stated can demand; between, what would settle it is asked for.
  */
 final class MeasuredLoop {
-  private MeasuredLoop() {}
+  private final String about;
+  private final Figure least;
+  private final Figure most;
+  private final Judgement judgement;
+  private final Dossier d;
 
+  private MeasuredLoop(String about, Figure least, Figure most, Judgement judgement, Dossier d) {
+    this.about = about;
+    this.least = least;
+    this.most = most;
+    this.judgement = judgement;
+    this.d = d;
+  }
+
+  /** One that is known. */
   static void judge(
       String about,
       Figure zs,
@@ -30,47 +44,58 @@ final class MeasuredLoop {
       DisconnectionTime time,
       Judgement judgement,
       Dossier d) {
-    LoopLimit limit = LoopLimit.within(circuit, time.strictest(), d);
-    boolean holds = Comparator.AT_MOST.holds(zs.value(), limit.impedance().value());
-    ProtectiveDevice residual = ResidualTime.protecting(circuit);
-    if (residual != null && !holds && zs.known()) {
-      byResidual(about, zs, residual, circuit, time, judgement, d);
-      return;
-    }
-    boolean open = time.strictest().value() != time.mildest().value();
-    if (!holds && open) {
-      Dossier trial = d.trial();
-      LoopLimit mildest = LoopLimit.within(circuit, time.mildest(), trial);
-      if (Comparator.AT_MOST.holds(zs.value(), mildest.impedance().value())) {
-        d.missing(At.CONNECTION);
-        judgement.open(about, zs, Comparator.AT_MOST, limit.impedance());
-        return;
-      }
-    }
-    judgement.compare(about, zs, Comparator.AT_MOST, limit.impedance(), limit.printed());
+    judge(about, zs, zs, circuit, time, judgement, d);
   }
 
-  private static void byResidual(
+  /** One that lies between two figures. */
+  static void judge(
       String about,
-      Figure zs,
-      ProtectiveDevice residual,
+      Figure least,
+      Figure most,
       Circuit circuit,
       DisconnectionTime time,
       Judgement judgement,
       Dossier d) {
-    judgement.by(Clause.DISCONNECTION_TT);
-    d.remark(NoteCode.RESIDUAL_GOVERNS);
-    Pointer at = new Pointer(residual.data().place() + "/residual", "operatingCurrentA");
-    Figure operating =
-        d.need("IΔn", residual.data().residual().operatingCurrentA(), Unit.AMPERE, at);
-    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
-    Figure strict = LoopLimit.ofResidual(residual, operating, time.strictest().value(), voltage, d);
-    boolean open = time.strictest().value() != time.mildest().value();
-    if (open && !Comparator.AT_MOST.holds(zs.value(), strict.value())) {
-      d.missing(At.CONNECTION);
-      judgement.open(about, zs, Comparator.AT_MOST, strict);
+    MeasuredLoop loop = new MeasuredLoop(about, least, most, judgement, d);
+    LoopLimit strictest = LoopLimit.within(circuit, time.strictest(), d);
+    ProtectiveDevice residual = ResidualTime.protecting(circuit);
+    if (residual != null && most.known() && exceeds(most, strictest.impedance())) {
+      judgement.by(Clause.DISCONNECTION_TT);
+      d.remark(NoteCode.RESIDUAL_GOVERNS);
+      loop.against(
+          new LoopLimit(residual(residual, circuit, time.strictest(), d), null),
+          residual(residual, circuit, time.mildest(), d.trial()));
       return;
     }
-    judgement.compare(about, zs, Comparator.AT_MOST, strict);
+    loop.against(strictest, LoopLimit.within(circuit, time.mildest(), d.trial()).impedance());
+  }
+
+  private static Figure residual(ProtectiveDevice device, Circuit circuit, Figure time, Dossier d) {
+    Pointer at = new Pointer(device.data().place() + "/residual", "operatingCurrentA");
+    Figure operating = d.need("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
+    Figure voltage = NominalVoltage.lineToEarth(circuit, d);
+    return LoopLimit.ofResidual(device, operating, time.value(), voltage, d);
+  }
+
+  private static boolean exceeds(Figure actual, Figure limit) {
+    return !Comparator.AT_MOST.holds(actual.value(), limit.value());
+  }
+
+  private void against(LoopLimit strictest, Figure mildest) {
+    Figure limit = strictest.impedance();
+    if (!most.known() || !limit.known() || !exceeds(most, limit)) {
+      judgement.compare(about, most, Comparator.AT_MOST, limit, strictest.printed());
+      return;
+    }
+    if (mildest.known() && exceeds(least, mildest)) {
+      judgement.compare(about, least, Comparator.AT_MOST, mildest);
+      return;
+    }
+    if (exceeds(least, limit)) {
+      d.missing(At.CONNECTION);
+    } else {
+      d.missing(NoteCode.READING_OF_ORIGIN, new Pointer("", "readings"));
+    }
+    judgement.open(about, most, Comparator.AT_MOST, limit);
   }
 }

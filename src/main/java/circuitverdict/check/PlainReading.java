@@ -103,7 +103,7 @@ final class PlainReading {
     }
     if (multiple.value() < 1) {
       // Below IΔn it need not trip: no time tells anything.
-      d.missing(at);
+      d.missing(NoteCode.READING_NOT_JUDGED, at);
       return judgement.undetermined().conclude();
     }
     Residual residual = device.data().residual();
@@ -117,7 +117,8 @@ final class PlainReading {
           d.edition().table(TableName.RESIDUAL_BREAK_TIMES).at("earliest", "S", multiple.value());
       Figure least =
           d.tabled("te", earliest, Unit.SECOND, new Pointer(reading.place(), "testMultiple"));
-      judgement.compare(reading.place(), read, Comparator.AT_LEAST, least);
+      Figure soonest = ReadingFigure.least("t", reading, reading.timeS(), "timeS", Unit.SECOND, d);
+      judgement.compare(reading.place(), soonest, Comparator.AT_LEAST, least);
     }
     Figure latest = multiple.known() ? ResidualTime.latest(device, multiple, d) : multiple;
     judgement.compare(reading.place(), read, Comparator.AT_MOST, latest);

@@ -130,6 +130,10 @@ final class RingReading {
    */
   private boolean fits(Figure apart) {
     Figure tolerance = d.constant("Δr,max", Constant.READINGS_RING_TOLERANCE);
+    if (!apart.known()) {
+      judgement.undetermined();
+      return false;
+    }
     if (Comparator.AT_MOST.holds(apart.value(), tolerance.value())) {
       judgement.compare(reading.place(), apart, Comparator.AT_MOST, tolerance);
       return true;

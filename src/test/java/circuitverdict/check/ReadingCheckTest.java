@@ -104,6 +104,7 @@ class ReadingCheckTest {
   @CsvSource({
     "1.138, , COMPLIES", "1.1381, , NOT_DETERMINED", "1.1963, , NOT_DETERMINED",
     "1.1964, , DOES_NOT_COMPLY", "1.19, 0.846, COMPLIES", "1.19, 0.847, NOT_DETERMINED",
+    "1.19, 0.1, NOT_DETERMINED", "1.3, 0.3, DOES_NOT_COMPLY", "1.8, 0.846, DOES_NOT_COMPLY",
   })
   void aDeclaredOriginIsABound(double read, Double both, Verdict verdict) {
     String parts = both == null ? "" : ", {'kind': 'r1-plus-r2', 'resistanceOhm': " + both + "}";
@@ -121,7 +122,9 @@ class ReadingCheckTest {
     Scenario board = OVEN.with("/supply/point", "board").with("/supply/basis", "measured-cold");
     Finding found =
         of(
-            board.with("/supply/originLoopImpedanceOhm", 0.3),
+            board
+                .with("/supply/instrumentUncertaintyPercent", 0)
+                .with("/supply/originLoopImpedanceOhm", 0.3),
             "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
     actual(0.3 + 1.28 * 0.8, complies(found));
   }
@@ -369,5 +372,25 @@ class ReadingCheckTest {
       failed |= verdict == Verdict.DOES_NOT_COMPLY;
     }
     assertTrue(failed);
+  }
+
+  /** Ze that was measured within 10 % may be 0.315 Ω: the rest, and its heating, is more then. */
+  @Test
+  void aMeasuredOriginIsTakenAtItsLeast() {
+    Scenario measured =
+        OVEN.with("/supply/basis", "measured-cold")
+            .with("/supply/instrumentUncertaintyPercent", 10);
+    Finding found = of(measured, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
+    actual(0.315 + 1.2 * (1.1 - 0.315), complies(found));
+  }
+
+  /** 0.8 is room for 1.20, not for the 1.28 of 90 °C: 1.28·1.09 exceeds 1.365625 Ω. */
+  @Test
+  void ofNinetyDegreesFourFifthsAreNotEnough() {
+    Scenario hot =
+        OVEN.with("/cable/construction", "multicore").with("/cable/insulation", "thermosetting-90");
+    Finding found = of(hot, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.09}]");
+    assertEquals(NoteCode.READING_OF_ORIGIN, found.missing().get(0).code());
+    complies(of(hot, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.0668}]"));
   }
 }

@@ -18,8 +18,6 @@ import java.util.List;
 
 /** A selection as the contract writes it. */
 public final class SelectionJson {
-  private static final int USUAL_LIMIT = 10;
-
   private final Edition edition;
   private final String version;
   private final boolean full;
@@ -49,17 +47,30 @@ public final class SelectionJson {
 
   /** The bytes of the answer. */
   public byte[] bytes(JsonNode request, Circuit circuit, Selection selection, List<Note> unused) {
-    int limit = request.path("limit").asInt(USUAL_LIMIT);
-    int offset = request.path("offset").asInt(0);
     return Json.object(
         json -> {
           AnswerJson answer = new AnswerJson(json, edition, full);
           Verdict verdict = Outcome.of(selection.selected(), selection.undetermined());
           answer.head(
               request, circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
-          candidates(json, "selected", selection.selected(), limit, offset);
-          candidates(json, "undetermined", selection.undetermined(), limit, offset);
-          candidates(json, "rejected", selection.rejected(), limit, offset);
+          Outcome.list(
+              json,
+              "selected",
+              selection.selected(),
+              request,
+              (each, rank) -> candidate(json, each, rank));
+          Outcome.list(
+              json,
+              "undetermined",
+              selection.undetermined(),
+              request,
+              (each, rank) -> candidate(json, each, rank));
+          Outcome.list(
+              json,
+              "rejected",
+              selection.rejected(),
+              request,
+              (each, rank) -> candidate(json, each, rank));
           answer.remedies(selection.remedies());
           answer.notes(deciding(selection));
           answer.foot(unused, version);
@@ -94,18 +105,6 @@ public final class SelectionJson {
       findings.addAll(first.get(0).result().findings());
     }
     return findings;
-  }
-
-  private void candidates(
-      JsonGenerator json, String name, List<Candidate> candidates, int limit, int offset)
-      throws IOException {
-    json.writeArrayFieldStart(name);
-    int to = Math.min(candidates.size(), offset + limit);
-    for (int i = offset; i < to; i++) {
-      candidate(json, candidates.get(i), i + 1);
-    }
-    json.writeEndArray();
-    json.writeNumberField(name + "Count", candidates.size());
   }
 
   private void candidate(JsonGenerator json, Candidate candidate, int rank) throws IOException {
