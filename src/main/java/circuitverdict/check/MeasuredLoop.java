@@ -14,6 +14,7 @@ import circuitverdict.fault.LoopLimit;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
+import java.util.function.Function;
 
 /**
  * A loop impedance that rests on readings, at operating temperature, against what disconnects in
@@ -63,32 +64,36 @@ final class MeasuredLoop {
       judgement.by(Clause.DISCONNECTION_TT);
       d.remark(NoteCode.RESIDUAL_GOVERNS);
       loop.against(
-          new LoopLimit(residual(residual, circuit, time.strictest(), d), null),
-          residual(residual, circuit, time.mildest(), d.trial()));
+          residual(residual, circuit, time.strictest(), d),
+          told -> residual(residual, circuit, time.mildest(), told));
       return;
     }
-    loop.against(strictest, LoopLimit.within(circuit, time.mildest(), d.trial()).impedance());
+    loop.against(strictest, told -> LoopLimit.within(circuit, time.mildest(), told));
   }
 
-  private static Figure residual(ProtectiveDevice device, Circuit circuit, Figure time, Dossier d) {
+  private static LoopLimit residual(
+      ProtectiveDevice device, Circuit circuit, Figure time, Dossier d) {
     Pointer at = new Pointer(device.data().place() + "/residual", "operatingCurrentA");
     Figure operating = d.need("IΔn", device.data().residual().operatingCurrentA(), Unit.AMPERE, at);
     Figure voltage = NominalVoltage.lineToEarth(circuit, d);
-    return LoopLimit.ofResidual(device, operating, time.value(), voltage, d);
+    return new LoopLimit(LoopLimit.ofResidual(device, operating, time.value(), voltage, d), null);
   }
 
   private static boolean exceeds(Figure actual, Figure limit) {
     return !Comparator.AT_MOST.holds(actual.value(), limit.value());
   }
 
-  private void against(LoopLimit strictest, Figure mildest) {
+  private void against(LoopLimit strictest, Function<Dossier, LoopLimit> mildest) {
     Figure limit = strictest.impedance();
     if (!most.known() || !limit.known() || !exceeds(most, limit)) {
       judgement.compare(about, most, Comparator.AT_MOST, limit, strictest.printed());
       return;
     }
-    if (mildest.known() && exceeds(least, mildest)) {
-      judgement.compare(about, least, Comparator.AT_MOST, mildest);
+    Figure tried = mildest.apply(d.trial()).impedance();
+    if (tried.known() && exceeds(least, tried)) {
+      // What decides is told with its own working.
+      LoopLimit told = mildest.apply(d);
+      judgement.compare(about, least, Comparator.AT_MOST, told.impedance(), told.printed());
       return;
     }
     if (exceeds(least, limit)) {

@@ -393,4 +393,29 @@ class ReadingCheckTest {
     assertEquals(NoteCode.READING_OF_ORIGIN, found.missing().get(0).code());
     complies(of(hot, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.0668}]"));
   }
+
+  /**
+   * A B40 with what it connects not stated: 0.4 s or 5 s, for a type B the same current; a 50 A
+   * link to BS 88-2 has 0.6 Ω at 0.4 s and 0.99 Ω at 5 s (Tables 41.2 and 41.4): between, it is
+   * asked for.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.8, NOT_DETERMINED", "1.3, DOES_NOT_COMPLY"})
+  void betweenTwoTimesTheConnectionIsAskedFor(double read, Verdict verdict) {
+    Scenario fuse =
+        OVEN.without("/load/connection")
+            .withJson(
+                "/device",
+                "{\"standard\": \"BS 88-2\", \"ratedCurrentA\": 50, \"utilizationCategory\": \"gG\"}");
+    Finding found =
+        of(fuse, "[{'kind': 'r1-plus-r2', 'resistanceOhm': " + (read - 0.35) / 1.2 + "}]");
+    assertEquals(verdict, found.verdict(), found::toString);
+    if (verdict == Verdict.NOT_DETERMINED) {
+      assertEquals(List.of("/load/connection"), missing(found));
+    } else {
+      // The number that decides is worked out where it is shown.
+      double limit = found.governing().limit().value();
+      assertTrue(found.working().stream().anyMatch(step -> step.result().value() == limit));
+    }
+  }
 }
