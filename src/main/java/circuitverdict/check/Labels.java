@@ -96,6 +96,16 @@ public final class Labels {
               "directCurrentDetection",
               "whether the charging equipment detects 6 mA direct current"),
           Map.entry("relativeHumidityPercent", "the humidity in the assembly"),
+          Map.entry("readings", "the readings that belong to it"),
+          Map.entry("resistanceOhm", "the resistance read"),
+          Map.entry("currentA", "the current read"),
+          Map.entry("timeS", "the time read"),
+          Map.entry("testMultiple", "the test current over IΔn"),
+          Map.entry("satisfactory", "the result of the test"),
+          Map.entry("between", "the conductors between which it was read"),
+          Map.entry("place", "where it was read"),
+          Map.entry("arrangement", "whether it is a radial or a ring"),
+          Map.entry("originLoopImpedanceOhm", "Ze, the loop impedance at the origin"),
           Map.entry("type", "the type of the residual current device"),
           Map.entry("arcFaultDetection", "whether the device detects arc faults"),
           Map.entry("operatedBy", "who operates the installation"),
@@ -113,6 +123,12 @@ public final class Labels {
   static String of(Note note) {
     if (note.code() == NoteCode.MAKER_CURVE_NEEDED) {
       return "the maker's time–current curve";
+    }
+    if (note.code() == NoteCode.READING_OF_ORIGIN) {
+      return "a reading of Ze, or of R1 + R2";
+    }
+    if (note.code() == NoteCode.READING_IMPLAUSIBLE) {
+      return "a reading that can be";
     }
     return note.pointer() == null ? note.code().text() : of(note.pointer());
   }
