@@ -1,5 +1,6 @@
 package circuitverdict.check;
 
+import java.util.List;
 import java.util.Locale;
 
 /** The checks, in the order in which their findings stand. */
@@ -25,7 +26,17 @@ public enum CheckName {
   EARTHING_ARRANGEMENT("Earthing arrangement", "The earthing arrangement suits what is supplied."),
   DEVICE_SUITABILITY(
       "Device suitability", "The device suits the users, the voltage, the place and the circuit."),
-  COMMISSIONING("Commissioning", "What the tester should read; informative.");
+  COMMISSIONING("Commissioning", "What the tester should read; informative."),
+  BOARD_DEMAND(
+      "Demand of the board",
+      "What stands before the circuits of a board, or shared by some, carries what they draw."),
+  ASSEMBLY_RATING(
+      "Rating of the assembly",
+      "The fault current and the fuse before an assembly are within its conditional rating."),
+  RESIDUAL_GROUPING(
+      "Residual current grouping",
+      "Standing currents behind a shared residual current device stay well below its operating"
+          + " current.");
 
   private final String title;
   private final String question;
@@ -33,6 +44,11 @@ public enum CheckName {
   CheckName(String title, String question) {
     this.title = title;
     this.question = question;
+  }
+
+  /** Those of a circuit: the rest are of a board. */
+  public static List<CheckName> ofCircuits() {
+    return List.of(values()).subList(0, BOARD_DEMAND.ordinal());
   }
 
   /** The contract's word. */

@@ -36,4 +36,23 @@ public record Finding(
     List<Step> working,
     List<Note> missing,
     List<Note> assumptions,
-    List<Note> remarks) {}
+    List<Note> remarks) {
+
+  /** The same finding about something else. */
+  public Finding about(String other) {
+    return new Finding(
+        check,
+        verdict,
+        counted,
+        reason,
+        strength,
+        clauses,
+        other,
+        governing,
+        comparisons,
+        working,
+        missing,
+        assumptions,
+        remarks);
+  }
+}

@@ -17,6 +17,7 @@ public enum Reason {
   NO_SUCH_DUTY("The rule does not bear on what is stated."),
   CHECK_FAILS("A counted check does not comply."),
   CHECK_NOT_DETERMINED("A counted check is not determined."),
+  CIRCUIT_NOT_VALID("What is stated of a circuit is not valid: its problem says why."),
   NOTHING_COUNTED("No check that counts applies."),
   NONE_SELECTED("No candidate passes every check."),
   NO_LIMIT("No limit can be given for a device of the list.");

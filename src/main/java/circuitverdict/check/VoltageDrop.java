@@ -1,16 +1,13 @@
 package circuitverdict.check;
 
-import circuitverdict.circuit.Cable;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
-import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.DesignCurrent;
+import circuitverdict.conductor.DropFromOrigin;
 import circuitverdict.conductor.NominalVoltage;
 import circuitverdict.conductor.OneLine;
 import circuitverdict.conductor.TemperatureCorrection;
-import circuitverdict.conductor.VoltageDropOfCable;
 import circuitverdict.conductor.Wiring;
-import circuitverdict.explain.Allowance;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -26,8 +23,6 @@ import circuitverdict.standard.Clause;
  * supply point must be stated unless that is the origin.
  */
 public final class VoltageDrop implements Check {
-  private static final Formula TOTAL = Formula.of("Δu", Unit.PERCENT, "Δuo + 100·ΔU/U");
-  private static final Formula SUM = Formula.of("ΔU", Unit.VOLT, "ΔUsum + ΔU");
   private static final Formula OWN = Formula.of("Δuc", Unit.PERCENT, "100·ΔU/U");
   private static final Formula IN_VOLTS = Formula.of("ΔUtotal", Unit.VOLT, "Δuo·U/100 + ΔU");
   private static final Formula LIMIT_IN_VOLTS = Formula.of("ΔU,max", Unit.VOLT, "Δu,max·U/100");
@@ -46,11 +41,11 @@ public final class VoltageDrop implements Check {
     LiveConductors live = Wiring.live(circuit, d);
     Figure current = DesignCurrent.noted(circuit, live, d);
     boolean oneLine = OneLine.stands(circuit, live, d);
-    LiveConductors path = oneLine ? new LiveConductors(1, true) : live;
+    LiveConductors path = DropFromOrigin.path(circuit, live, d);
     Figure voltage = NominalVoltage.ofCircuit(circuit, path, d);
-    Figure before = before(circuit.supply(), d);
+    Figure before = DropFromOrigin.before(circuit.supply(), d);
     DropLimits limits = DropLimits.of(circuit, d);
-    Figure drop = drop(circuit, path, current, one(), d);
+    Figure drop = DropFromOrigin.volts(circuit, path, current, DropFromOrigin.uncorrected(), d);
     if (!within(before, drop, voltage, limits)) {
       Figure correction = TemperatureCorrection.of(circuit, live, current, d);
       drop =
@@ -77,12 +72,12 @@ public final class VoltageDrop implements Check {
       Figure voltage,
       DropLimits limits,
       Dossier d) {
-    Figure total = d.working().step(TOTAL, before, drop, voltage);
+    Figure total = DropFromOrigin.percent(before, drop, voltage, d);
     if (!total.known()) {
       Figure none = Figure.derived("Δuo", 0, Unit.PERCENT);
       judgement.atBest(
           "/cable",
-          d.working().step(TOTAL, none, drop, voltage),
+          DropFromOrigin.percent(none, drop, voltage, d),
           Comparator.AT_MOST,
           limits.mildest());
       // As long as the drop is not known, nobody knows that the strictest limit will do.
@@ -154,7 +149,7 @@ public final class VoltageDrop implements Check {
       return drop;
     }
     judgement.tell(correction);
-    Figure cooler = drop(circuit, path, current, correction, d);
+    Figure cooler = DropFromOrigin.volts(circuit, path, current, correction, d);
     if (within(before, cooler, voltage, limits)) {
       d.remark(NoteCode.TEMPERATURE_CORRECTED);
       return cooler;
@@ -172,35 +167,5 @@ public final class VoltageDrop implements Check {
 
   private static boolean holds(Figure before, Figure drop, Figure voltage, Figure limit) {
     return Comparator.atMost(before.value() + 100 * drop.value() / voltage.value(), limit.value());
-  }
-
-  private static Figure drop(
-      Circuit circuit, LiveConductors live, Figure current, Figure correction, Dossier d) {
-    Figure sum = null;
-    for (Cable cable : Wiring.cables(circuit)) {
-      Figure part = VoltageDropOfCable.volts(cable, circuit.load(), live, current, correction, d);
-      sum = sum == null ? part : d.working().step(SUM, sum.as("ΔUsum"), part);
-    }
-    return sum;
-  }
-
-  private static Figure before(Supply supply, Dossier d) {
-    Double stated = supply.voltageDropPercent();
-    if (stated == null && supply.point() == Supply.Point.ORIGIN) {
-      return Figure.derived("Δuo", 0, Unit.PERCENT);
-    }
-    boolean quoted =
-        supply.point() == null
-            && supply.loopImpedanceOhm() == null
-            && d.allows(Allowance.TYPICAL_VALUES);
-    if (stated == null && quoted) {
-      d.assume(NoteCode.ASSUMED_ORIGIN, At.POINT);
-      return Figure.derived("Δuo", 0, Unit.PERCENT);
-    }
-    return d.need("Δuo", stated, Unit.PERCENT, At.SUPPLY_DROP);
-  }
-
-  private static Figure one() {
-    return Figure.derived("ct", 1, Unit.ONE);
   }
 }

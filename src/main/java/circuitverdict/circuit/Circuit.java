@@ -91,6 +91,26 @@ public record Circuit(
         requirements);
   }
 
+  /** The same circuit behind another device. */
+  public Circuit withUpstream(ProtectiveDevice other) {
+    return new Circuit(
+        stage,
+        kind,
+        supply,
+        live,
+        load,
+        cable,
+        furtherCables,
+        device,
+        residualDevice,
+        other,
+        incomer,
+        assembly,
+        backUp,
+        premises,
+        requirements);
+  }
+
   /** The same circuit with another first cable. */
   public Circuit with(Cable other) {
     return new Circuit(

@@ -165,6 +165,12 @@ public enum NoteCode {
           + " residual operating current, lest the device trips without a fault (531.3.2)."),
   STANDING_OF_OTHERS(
       "The residual current device serves other circuits too: their standing currents come on top."),
+  STANDING_OF_LINES(
+      "Standing currents of different lines add to less than the sum of their figures: a measurement"
+          + " would settle the question."),
+  DIVERSITY_BY_DESIGN_CURRENT(
+      "The stated design current of the circuit that feeds the board is less than the sum of what the"
+          + " board feeds: it stands for their diversity."),
   MEMBER_NOT_USED("This member is not used by this operation."),
   NO_REMEDY("No single change of those tried mends this check without breaking another."),
   PRINTED_VALUE_ADMITS(

@@ -16,6 +16,7 @@ import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Fault currents and loops at every point of a tree of circuits, from the source to the far ends
@@ -103,7 +104,21 @@ public final class FaultNetwork {
     boolean tn = supply.earthing() != null && supply.earthing().tn();
     Figure lineToEarth = NominalVoltage.lineToEarth(root, d);
     Figure betweenLines = NominalVoltage.betweenLines(lineToEarth, d);
-    return PointCurrents.of(level, live, tn, factors, lineToEarth, betweenLines, d);
+    return PointCurrents.of(
+        level, live, tn, accounted(supply), factors, lineToEarth, betweenLines, d);
+  }
+
+  /** Whether the stated greatest current of any kind is that of a kind that is stated too. */
+  private static boolean accounted(Supply supply) {
+    Double any = supply.maximumFaultCurrentA();
+    Supply.FaultCurrents kinds = supply.faultCurrents();
+    return any != null
+        && Stream.of(
+                kinds.threePhaseA(),
+                kinds.twoPhaseA(),
+                kinds.lineToNeutralA(),
+                kinds.lineToEarthA())
+            .anyMatch(kind -> kind != null && kind >= any);
   }
 
   private Dossier dossier() {

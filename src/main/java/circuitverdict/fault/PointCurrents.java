@@ -78,6 +78,7 @@ public record PointCurrents(
       FaultLevel level,
       LiveConductors live,
       boolean tn,
+      boolean accounted,
       VoltageFactors factors,
       Figure lineToEarth,
       Figure betweenLines,
@@ -89,7 +90,7 @@ public record PointCurrents(
     Kind two = lines == Kind.NONE ? Kind.NONE : between(lines, factor, d);
     Kind neutral = live.neutral() ? e.kind(FaultKind.NEUTRAL, TO_NEUTRAL) : Kind.NONE;
     Kind earth = e.kind(FaultKind.EARTH, TO_EARTH);
-    Figure any = any(e, live, tn, lines, neutral, earth);
+    Figure any = any(e, live, tn, accounted, lines, neutral, earth);
     return new PointCurrents(
         three,
         two,
@@ -100,16 +101,26 @@ public record PointCurrents(
         loop(level, FaultKind.NEUTRAL, d));
   }
 
-  /** The greatest that is stated as such, followed from there; else of all kinds, all known. */
+  /**
+   * The greatest of the kinds that can flow here, all known; where one of the supply's is stated as
+   * such, that followed to here, unless it is {@code accounted} for by a kind that is stated.
+   */
   private static Figure any(
-      Evaluation e, LiveConductors live, boolean tn, Kind lines, Kind neutral, Kind earth) {
-    if (e.level.path(FaultKind.ANY, true) != null) {
-      return e.kind(FaultKind.ANY, OF_ANY).greatest();
-    }
+      Evaluation e,
+      LiveConductors live,
+      boolean tn,
+      boolean accounted,
+      Kind lines,
+      Kind neutral,
+      Kind earth) {
     boolean all =
         (live.lines() == 1 || lines.greatest().known())
             && (!live.neutral() || neutral.greatest().known())
             && (!tn || earth.greatest().known());
+    boolean asSuch = e.level.path(FaultKind.ANY, true) != null;
+    if (asSuch && !(all && accounted)) {
+      return e.kind(FaultKind.ANY, OF_ANY).greatest();
+    }
     Figure greatest =
         Figure.greater(Figure.greater(lines.greatest(), neutral.greatest()), earth.greatest());
     return all ? greatest : Figure.unknown("Ia,max", Unit.AMPERE);

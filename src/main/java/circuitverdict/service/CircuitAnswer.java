@@ -31,24 +31,40 @@ public final class CircuitAnswer {
     this.checks = checks;
   }
 
+  /**
+   * An answer.
+   *
+   * @param bytes its bytes
+   * @param circuit the circuit that was judged
+   * @param result what was found
+   */
+  record Judged(byte[] bytes, Circuit circuit, Result result) {}
+
   /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
+    return judge(body, unused, full).bytes();
+  }
+
+  /** The answer with what it rests on. */
+  Judged judge(JsonNode body, List<Note> unused, boolean full) {
     DescribedDevices described = DescribedDevices.of(body, unused, edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
     Result result = CircuitCheck.run(checks, circuit, edition, full);
     List<Remedy> remedies =
         full ? described.lasting(new Remedies(circuit, edition, checks, result).all()) : List.of();
     List<Limit> limits = full ? new Solver(circuit, edition, checks, result).limits() : List.of();
-    return Json.object(
-        json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
-          answer.head(
-              body, circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
-          answer.findings(result.findings(), remedies);
-          answer.limits(limits);
-          answer.remedies(remedies);
-          answer.notes(result.findings());
-          answer.foot(described.notes(), version);
-        });
+    byte[] bytes =
+        Json.object(
+            json -> {
+              AnswerJson answer = new AnswerJson(json, edition, full);
+              answer.head(
+                  body, circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
+              answer.findings(result.findings(), remedies);
+              answer.limits(limits);
+              answer.remedies(remedies);
+              answer.notes(result.findings());
+              answer.foot(described.notes(), version);
+            });
+    return new Judged(bytes, circuit, result);
   }
 }

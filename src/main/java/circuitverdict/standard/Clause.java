@@ -36,6 +36,7 @@ public enum Clause {
   LEAST_SIZE("least-size"),
   LET_THROUGH("let-through"),
   LUMINAIRES("luminaires"),
+  MAXIMUM_DEMAND("maximum-demand"),
   MEASURED_READINGS("measured-readings"),
   METALLIC_PARTITIONS("metallic-partitions"),
   MOTOR("motor"),

@@ -12,13 +12,13 @@ import circuitverdict.support.Scenario;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The tables hold for 50 Hz: at another frequency nothing complies and nothing fails by them. */
 class FrequencyTest {
 
   @ParameterizedTest
-  @EnumSource(CheckName.class)
+  @MethodSource("circuitverdict.check.CheckName#ofCircuits")
   void sixtyHertzGivesNoVerdict(CheckName check) {
     Finding found = charging().with("/supply/frequencyHz", 60).finding(check);
     assertEquals(Verdict.NOT_DETERMINED, found.verdict());
@@ -59,7 +59,7 @@ class FrequencyTest {
   }
 
   @ParameterizedTest
-  @EnumSource(CheckName.class)
+  @MethodSource("circuitverdict.check.CheckName#ofCircuits")
   void fiftyHertzIsWhatTheTablesHoldFor(CheckName check) {
     assertEquals(
         charging().finding(check).verdict(),

@@ -134,6 +134,7 @@ public class SourceExamplesTest {
             level,
             new LiveConductors(3, false),
             false,
+            false,
             factors,
             Figure.derived("Uo", NOMINAL, Unit.VOLT),
             Figure.derived("U", 400, Unit.VOLT),

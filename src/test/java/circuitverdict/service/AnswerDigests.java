@@ -14,8 +14,10 @@ import circuitverdict.fault.FaultNetwork;
 import circuitverdict.select.ConductorSelection;
 import circuitverdict.select.DeviceSelection;
 import circuitverdict.select.EditionComparison;
+import circuitverdict.service.edge.BoardBody;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.wire.BoardContradictions;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.CodesJson;
 import circuitverdict.service.wire.ComparisonJson;
@@ -81,6 +83,10 @@ final class AnswerDigests {
     String schema = limits ? "LoopImpedanceQuery" : marks ? "MarkingQuery" : "Circuit";
     JsonNode request = reader.read(body, schema);
     Edition edition = edition(request);
+    if (call.operation().equals("checkBoard")) {
+      BoardBody board = reader.readBoard(body, BoardContradictions::of);
+      return new BoardAnswer(board, edition, VERSION, full).bytes();
+    }
     return switch (call.operation()) {
       case "checkCircuit" -> checked(request, edition, CircuitCheck.all(), full);
       case "judgeBreakingCapacity" ->

@@ -166,6 +166,7 @@ final class BadRequests {
             "/v1/device-selections",
             "/v1/loop-impedance-limits",
             "/v1/fault-currents",
+            "/v1/board-checks",
             "/v1/conductor-selections")) {
       add("4 MiB", 413, "body-too-large", null, null, post(path, string(more)));
       add(

@@ -121,7 +121,12 @@ class CodesTest {
         used.computeIfAbsent(kind, key -> new TreeSet<>()).addAll(found);
       }
     }
-    node.forEach(child -> collect(child, codes, used));
+    for (Map.Entry<String, JsonNode> member : node.properties()) {
+      collect(member.getValue(), member.getKey().equals("problem") ? "errors" : codes, used);
+    }
+    if (node.isArray()) {
+      node.forEach(child -> collect(child, codes, used));
+    }
   }
 
   private static Set<String> codes(String kind) {

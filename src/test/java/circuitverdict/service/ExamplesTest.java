@@ -46,7 +46,7 @@ class ExamplesTest {
             .collect(Collectors.toSet());
     assertEquals(
         operations, Calls.ofContract().stream().map(Call::operation).collect(Collectors.toSet()));
-    assertEquals(16, Calls.ofFiles().size(), "files in src/test/resources/requests");
+    assertEquals(17, Calls.ofFiles().size(), "files in src/test/resources/requests");
   }
 
   @Test
@@ -56,6 +56,7 @@ class ExamplesTest {
     Map<String, Set<String>> expected =
         Map.ofEntries(
             entry("checkCircuit", all),
+            entry("checkBoard", all),
             entry("judgeMeasurements", all),
             entry("selectDevices", all),
             entry("selectConductors", all),

@@ -8,7 +8,6 @@ import circuitverdict.check.CheckName;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -25,7 +24,7 @@ class FindingsTest {
   private static final Map<String, List<String>> CHECKS =
       Map.of(
           "checkCircuit",
-          Arrays.stream(CheckName.values()).map(CheckName::word).toList(),
+          CheckName.ofCircuits().stream().map(CheckName::word).toList(),
           "judgeBreakingCapacity",
           List.of("breaking-capacity"),
           "judgeLetThrough",

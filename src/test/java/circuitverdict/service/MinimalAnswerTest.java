@@ -51,6 +51,8 @@ class MinimalAnswerTest {
     JsonNode full = Http.send(call).json();
     JsonNode minimal = Http.send(call, "Prefer", "return=minimal").json();
     strip(full, new HashSet<>());
+    tags(full);
+    tags(minimal);
     assertEquals(full.toPrettyString(), minimal.toPrettyString());
   }
 
@@ -68,6 +70,11 @@ class MinimalAnswerTest {
     int full = Http.send(call).bytes().length;
     int minimal = Http.send(call, "Prefer", "return=minimal").bytes().length;
     assertTrue(minimal * 3 < full, minimal + " of " + full + " bytes");
+  }
+
+  /** The tag of a circuit's answer is that of its bytes, which differ. */
+  private static void tags(JsonNode answer) {
+    answer.path("circuits").forEach(item -> ((ObjectNode) item).remove("etag"));
   }
 
   private static void strip(JsonNode node, Set<String> found) {

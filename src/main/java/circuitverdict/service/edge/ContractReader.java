@@ -46,6 +46,26 @@ public final class ContractReader {
     return value;
   }
 
+  /**
+   * The body of a board: what is wrong with one of its circuits is told of that circuit alone.
+   *
+   * @param further as {@link #read(byte[], String, Function)}
+   * @throws InvalidRequest as {@link #read(byte[], String)}, where what is wrong is not with a
+   *     circuit
+   */
+  public BoardBody readBoard(byte[] body, Function<JsonNode, List<Fault>> further) {
+    BoardBody board = BoardBody.of(StrictJson.read(body), contract.shape("Circuit"), further);
+    if (!board.faults("").isEmpty()) {
+      throw refusal(board.faults(""));
+    }
+    return board;
+  }
+
+  /** The problem of a circuit of which these faults are told. */
+  public static Problem problem(List<Fault> faults) {
+    return refusal(faults).problem();
+  }
+
   /** The one problem for these faults: an unknown edition alone has a kind of its own. */
   static InvalidRequest refusal(List<Fault> faults) {
     boolean onlyEdition = faults.size() == 1 && isEdition(faults.get(0));

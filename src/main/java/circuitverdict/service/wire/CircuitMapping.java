@@ -19,7 +19,9 @@ import circuitverdict.circuit.Supply;
 import circuitverdict.circuit.Supply.FaultCurrents;
 import circuitverdict.circuit.Transformer;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** The contract's {@code Circuit}, already valid, as the engine's. */
 public final class CircuitMapping {
@@ -34,6 +36,29 @@ public final class CircuitMapping {
   public static List<Feeder> feeders(JsonNode body) {
     List<Feeder> fed = fed(body, "", body);
     return body.has("cable") ? List.of(feeder(body, "", fed, body)) : fed;
+  }
+
+  /**
+   * The circuits of the tree that feed boards, by place: {@code feeds} tells which do. Each stands
+   * with what it feeds of them.
+   */
+  public static List<Feeder> boards(JsonNode body, Predicate<String> feeds) {
+    List<Feeder> fed = boards(body, "", body, feeds);
+    return body.has("cable") ? List.of(feeder(body, "", fed, body)) : fed;
+  }
+
+  private static List<Feeder> boards(
+      JsonNode node, String place, JsonNode body, Predicate<String> feeds) {
+    List<Feeder> boards = new ArrayList<>();
+    JsonNode circuits = node.path("circuits");
+    for (int i = 0; i < circuits.size(); i++) {
+      String here = place + "/circuits/" + i;
+      if (feeds.test(here)) {
+        JsonNode each = circuits.get(i);
+        boards.add(feeder(each, here, boards(each, here, body, feeds), body));
+      }
+    }
+    return boards;
   }
 
   /** The readings of a request body. */

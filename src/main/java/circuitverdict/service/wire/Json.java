@@ -12,6 +12,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.io.SerializedString;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -24,6 +26,7 @@ import java.util.List;
 public final class Json {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+  private static final JsonMapper TREES = new JsonMapper();
   private static final int USUAL_SIZE = 32_768;
   private static final Recurring<String> WORDS = new Recurring<>(word -> word);
   private static final Recurring<String> STEPS = new Recurring<>(symbol -> "step " + symbol);
@@ -48,6 +51,15 @@ public final class Json {
       throw new UncheckedIOException(e);
     }
     return out.toByteArray();
+  }
+
+  /** The same object, to be read again. */
+  static JsonNode tree(Body body) {
+    try {
+      return TREES.readTree(object(body));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static void text(JsonGenerator json, String name, String value) throws IOException {

@@ -12,7 +12,6 @@ import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -32,13 +31,7 @@ public final class NetworkJson {
 
   /** The bytes of the answer. */
   public byte[] bytes(JsonNode body, Circuit.Stage stage, List<Point> points, List<Note> unused) {
-    List<PointSupply> supplies = new ArrayList<>();
-    PointSupply first = null;
-    for (Point point : points) {
-      PointSupply supply = new PointSupply(body.path("supply"), point, first);
-      first = first == null ? supply : first;
-      supplies.add(supply);
-    }
+    List<PointSupply> supplies = PointSupply.of(body.path("supply"), points);
     long open = supplies.stream().filter(each -> !each.missing().isEmpty()).count();
     return Json.object(
         json -> {
@@ -92,7 +85,7 @@ public final class NetworkJson {
     Json.notes(json, "missing", most(missing), full);
   }
 
-  private static List<Note> most(Set<Note> notes) {
+  static List<Note> most(Set<Note> notes) {
     return notes.stream().limit(100).toList();
   }
 }

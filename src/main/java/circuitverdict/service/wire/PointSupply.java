@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Set;
 
 /** One point as a supply; what a supply cannot state is left out, and told. */
-final class PointSupply {
+public final class PointSupply {
   /** Members of a stated supply that hold at every point fed from it. */
   private static final List<String> KEPT =
       List.of(
@@ -31,6 +31,7 @@ final class PointSupply {
   private static final String ELECTRODE = "earthElectrodeResistanceOhm";
   private static final Pointer FREQUENCY = new Pointer(At.SUPPLY, "frequencyHz");
 
+  private static final double GREATEST_DROP = 100;
   private static final double GREATEST_CURRENT = 200_000;
   private static final double GREATEST_PEAK = 500_000;
   private static final double GREATEST_EARTH_LOOP = 5_000;
@@ -40,6 +41,7 @@ final class PointSupply {
   private final Point point;
   private final PointSupply first;
   private final Set<Note> missing;
+  private Double dropPercent;
 
   PointSupply(JsonNode stated, Point point, PointSupply first) {
     this.stated = stated;
@@ -59,6 +61,35 @@ final class PointSupply {
     if (missing.isEmpty() && !c.any().known()) {
       missing.add(new Note(NoteCode.MISSING_INPUT, At.MAXIMUM_CURRENT, List.of()));
     }
+  }
+
+  /** All points of a tree, the source first. */
+  public static List<PointSupply> of(JsonNode stated, List<Point> points) {
+    List<PointSupply> supplies = new ArrayList<>();
+    for (Point point : points) {
+      supplies.add(new PointSupply(stated, point, supplies.isEmpty() ? null : supplies.get(0)));
+    }
+    return supplies;
+  }
+
+  /**
+   * The same point with the voltage drop up to it.
+   *
+   * @param percent from the origin, %; unknown or above what a supply can state where it is not
+   *     told
+   */
+  public PointSupply withDrop(double percent) {
+    dropPercent = percent <= GREATEST_DROP ? percent : null;
+    return this;
+  }
+
+  /** The member of the request at whose end the point lies. */
+  public Pointer at() {
+    return point.at();
+  }
+
+  List<Note> assumptions() {
+    return point.dossier().assumptions();
   }
 
   /** A greatest current below the least of any kind: what was stated cannot all be true. */
@@ -99,6 +130,11 @@ final class PointSupply {
     return missing;
   }
 
+  /** The supply as the next call has it. */
+  public JsonNode supply() {
+    return Json.tree(this::supply);
+  }
+
   void write(JsonGenerator json, boolean full) throws IOException {
     json.writeStartObject();
     Json.pointer(json, point.at());
@@ -124,6 +160,9 @@ final class PointSupply {
         json.writeFieldName(name);
         json.writeRawValue(stated.get(name).toString());
       }
+    }
+    if (dropPercent != null) {
+      Json.number(json, "voltageDropPercent", dropPercent);
     }
     if (withheld()) {
       return;

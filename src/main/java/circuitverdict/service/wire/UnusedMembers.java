@@ -79,6 +79,22 @@ public final class UnusedMembers {
 
   private static final Set<String> OF_A_FEEDER = Set.of("cable", "furtherCables");
 
+  private static final Set<String> OF_A_BOARD =
+      Set.of(
+          "reference",
+          "edition",
+          "stage",
+          "supply",
+          "incomer",
+          "device",
+          "residualDevice",
+          "upstreamDevice",
+          "assembly",
+          "premises",
+          "requirements",
+          "diversityFactor",
+          "circuits");
+
   private static final String ITEM = "items";
   private static final String UPSTREAM = "upstreamDevice";
 
@@ -282,6 +298,25 @@ public final class UnusedMembers {
     UnusedMembers unused = new UnusedMembers(null, true);
     unused.below(new Trail(null, place), PRODUCTS, device);
     return unused.notes;
+  }
+
+  /** What a board does not use of the request itself; of each circuit its own answer tells. */
+  public static List<Note> ofBoard(JsonNode body) {
+    UnusedMembers unused = new UnusedMembers(null, true);
+    for (Map.Entry<String, JsonNode> member : body.properties()) {
+      String name = member.getKey();
+      boolean ofCircuit =
+          body.has("cable") && !NEVER.contains(name) && !SELECTION_ONLY.contains(name);
+      if (!OF_A_BOARD.contains(name) && !ofCircuit) {
+        unused.add(null, name);
+      }
+    }
+    return unused.notes;
+  }
+
+  /** What is read of the device under this name, where that is not all. */
+  static Set<String> readOf(String device) {
+    return ALL_THAT_IS_READ.get(device);
   }
 
   private List<Note> top(JsonNode body, Set<String> ofOthers) {

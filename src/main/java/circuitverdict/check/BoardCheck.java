@@ -1,0 +1,74 @@
+package circuitverdict.check;
+
+import circuitverdict.circuit.Board;
+import circuitverdict.circuit.Board.Group;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
+import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.LineLoading;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Working;
+import circuitverdict.standard.Edition;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What is judged of a board beside each of its circuits. */
+public final class BoardCheck {
+  private final Board board;
+  private final Edition edition;
+  private final boolean explain;
+  private final Dossier loadingDossier;
+  private final LineLoading loading;
+
+  private BoardCheck(Board board, Map<String, LineLoading> fed, Edition edition, boolean explain) {
+    this.board = board;
+    this.edition = edition;
+    this.explain = explain;
+    this.loadingDossier = dossier();
+    this.loading = LineLoading.of(board, fed, loadingDossier);
+  }
+
+  /**
+   * Of a board.
+   *
+   * @param fed what the boards draw that its circuits feed, by the place of the circuit
+   */
+  public static BoardCheck of(
+      Board board, Map<String, LineLoading> fed, Edition edition, boolean explain) {
+    return new BoardCheck(board, fed, edition, explain);
+  }
+
+  /** What its circuits draw, line by line. */
+  public LineLoading loading() {
+    return loading;
+  }
+
+  /**
+   * Its findings: demand, conditional rating, and each group behind a residual current device.
+   *
+   * @param supply the supply at the board
+   */
+  public List<Finding> findings(Supply supply) {
+    Board board = this.board.on(supply);
+    List<Finding> findings = new ArrayList<>();
+    findings.add(BoardDemand.of(board, loading, loadingDossier));
+    String incomer = board.incomer() == null ? null : board.incomer().data().place();
+    for (Group group : board.groups()) {
+      if (group.device() instanceof Rccb && !group.device().data().place().equals(incomer)) {
+        findings.add(BoardDemand.of(board, group, dossier()));
+      }
+    }
+    findings.add(AssemblyRating.of(board, dossier()));
+    for (Group group : board.groups()) {
+      findings.add(ResidualGrouping.of(board, group, dossier()));
+    }
+    return findings;
+  }
+
+  private Dossier dossier() {
+    return new Dossier(
+        edition,
+        CircuitCheck.allowance(board.here().stage()),
+        explain ? Working.recording() : Working.silent());
+  }
+}

@@ -1,0 +1,191 @@
+package circuitverdict.service;
+
+import circuitverdict.check.BoardCheck;
+import circuitverdict.check.CircuitCheck;
+import circuitverdict.check.Finding;
+import circuitverdict.check.Selectivity;
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.Feeder;
+import circuitverdict.conductor.DropFromOrigin;
+import circuitverdict.conductor.LineLoading;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Working;
+import circuitverdict.fault.FaultNetwork;
+import circuitverdict.service.CircuitAnswer.Judged;
+import circuitverdict.service.edge.BoardBody;
+import circuitverdict.service.edge.Representation;
+import circuitverdict.service.wire.BoardComposer;
+import circuitverdict.service.wire.BoardItem;
+import circuitverdict.service.wire.BoardJson;
+import circuitverdict.service.wire.BoardNode;
+import circuitverdict.service.wire.BoardPlace;
+import circuitverdict.service.wire.BoardPlace.Before;
+import circuitverdict.service.wire.CircuitMapping;
+import circuitverdict.service.wire.PointSupply;
+import circuitverdict.service.wire.UnusedMembers;
+import circuitverdict.standard.Edition;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A board and those that it feeds: what each draws is found from the far ends to the origin, then
+ * supply and voltage drop are carried down and each circuit is judged as a request of its own.
+ */
+public final class BoardAnswer {
+  private static final Selectivity SELECTIVITY = new Selectivity();
+
+  private final JsonNode whole;
+  private final BoardNode root;
+  private final Edition edition;
+  private final String version;
+  private final boolean full;
+  private final Circuit.Stage stage;
+  private final CircuitAnswer single;
+  private final BoardComposer composer;
+  private final Map<String, BoardCheck> checks = new LinkedHashMap<>();
+  private final Map<String, PointSupply> points = new LinkedHashMap<>();
+  private final Map<String, LineLoading> loadings = new LinkedHashMap<>();
+  private final List<BoardItem> items = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  /** Answers a board whose own statements are valid. */
+  public BoardAnswer(BoardBody body, Edition edition, String version, boolean full) {
+    this.whole = body.whole();
+    this.root = BoardNode.of(body);
+    this.edition = edition;
+    this.version = version;
+    this.full = full;
+    this.stage = CircuitMapping.circuit(whole).stage();
+    this.single = new CircuitAnswer(edition, version, CircuitCheck.all());
+    this.composer = new BoardComposer(whole, edition);
+  }
+
+  /** The bytes of the answer. */
+  public byte[] bytes() {
+    BoardPlace place = BoardPlace.root(root);
+    load(place);
+    network(place);
+    if (whole.has("cable")) {
+      Judged own = single.judge(composer.first(place), List.of(), full);
+      items.add(item(root, own, List.of()));
+      judge(place, fed(place, own.circuit()));
+    } else {
+      judge(place, source());
+    }
+    return new BoardJson(edition, version, full)
+        .bytes(
+            whole,
+            stage,
+            findings,
+            items,
+            new ArrayList<>(points.values()),
+            loadings,
+            UnusedMembers.ofBoard(whole));
+  }
+
+  /** From the far ends: what a board draws is the load of the circuit that feeds it. */
+  private void load(BoardPlace place) {
+    for (BoardNode way : place.node().ways()) {
+      if (way.feedsBoard()) {
+        load(place.below(way));
+      }
+    }
+    BoardCheck check = BoardCheck.of(composer.board(place), composer.loadings(), edition, full);
+    checks.put(place.node().place(), check);
+    composer.keep(place.node().place(), check.loading());
+  }
+
+  /** Fault levels at the boards; where the stated supply feeds all circuits it serves as it is. */
+  private void network(BoardPlace place) {
+    Set<String> boards = new TreeSet<>();
+    boards(root, boards);
+    List<Feeder> feeders = CircuitMapping.boards(whole, boards::contains);
+    boolean source = whole.path("supply").has("transformer");
+    if (feeders.isEmpty() && !source) {
+      return;
+    }
+    List<FaultNetwork.Point> found =
+        FaultNetwork.points(
+            CircuitMapping.circuit(whole), feeders, edition, CircuitCheck.allowance(stage), full);
+    for (PointSupply point : PointSupply.of(whole.path("supply"), found)) {
+      points.put(point.at().text(), point);
+    }
+  }
+
+  private static void boards(BoardNode node, Set<String> boards) {
+    for (BoardNode way : node.ways()) {
+      if (way.feedsBoard() && way.valid()) {
+        boards.add(way.place());
+        boards(way, boards);
+      }
+    }
+  }
+
+  private JsonNode source() {
+    boolean computed = whole.path("supply").has("transformer");
+    return computed ? points.get("/supply").supply() : whole.path("supply");
+  }
+
+  /** The supply at the far end of a circuit, with the voltage drop up to there. */
+  private JsonNode fed(BoardPlace place, Circuit feeder) {
+    PointSupply point = points.get(place.node().place() + "/cable");
+    if (point == null) {
+      return composer.unknown(place);
+    }
+    Dossier d = new Dossier(edition, CircuitCheck.allowance(stage), Working.silent());
+    double drop = DropFromOrigin.atFarEnd(feeder, d).value();
+    return point.withDrop(drop).supply();
+  }
+
+  private void judge(BoardPlace board, JsonNode supply) {
+    Circuit here = CircuitMapping.circuit(((ObjectNode) whole).objectNode().set("supply", supply));
+    BoardCheck check = checks.get(board.node().place());
+    findings.addAll(check.findings(here.supply()));
+    loadings.put(board.node().place(), check.loading());
+    for (BoardNode way : board.node().ways()) {
+      if (!way.valid()) {
+        items.add(BoardItem.refused(way));
+        if (way.feedsBoard()) {
+          BoardPlace below = board.below(way);
+          judge(below, composer.unknown(below));
+        }
+        continue;
+      }
+      ObjectNode request = composer.circuit(board, way, supply);
+      Judged judged = single.judge(request, UnusedMembers.ofCheck(request), full);
+      items.add(item(way, judged, selectivity(board, request, judged.circuit())));
+      if (way.feedsBoard()) {
+        BoardPlace below = board.below(way);
+        judge(below, fed(below, judged.circuit()));
+      }
+    }
+  }
+
+  private static BoardItem item(BoardNode node, Judged judged, List<Finding> selectivity) {
+    String etag = Representation.etag(judged.bytes());
+    return new BoardItem(node, etag, judged.bytes(), judged.result(), selectivity);
+  }
+
+  /** Selectivity to the devices beyond the one that the circuit's own check has upstream. */
+  private List<Finding> selectivity(BoardPlace board, ObjectNode request, Circuit circuit) {
+    Before nearest = board.nearest();
+    boolean own = request.has("residualDevice");
+    List<Finding> found = new ArrayList<>();
+    for (Before before : board.chain()) {
+      boolean serves = own && before.node().equals(request.get("residualDevice"));
+      if (before.equals(nearest) || serves || !before.mayOpen()) {
+        continue;
+      }
+      Circuit behind = circuit.withUpstream(before.upstream());
+      Finding finding = CircuitCheck.one(SELECTIVITY, behind, edition, full);
+      found.add(finding.about(before.place()));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,23 @@
+package circuitverdict.service.wire;
+
+import circuitverdict.check.Finding;
+import circuitverdict.check.Result;
+import java.util.List;
+
+/**
+ * One circuit of a board, judged or refused.
+ *
+ * @param node the circuit in the request
+ * @param etag the entity tag that its answer has by itself; null where it is refused
+ * @param answer the answer as the call for one circuit gives it; null where it is refused
+ * @param result what was found; null where it is refused
+ * @param selectivity findings of selectivity to the devices beyond the nearest upstream
+ */
+public record BoardItem(
+    BoardNode node, String etag, byte[] answer, Result result, List<Finding> selectivity) {
+
+  /** One whose statements are not valid. */
+  public static BoardItem refused(BoardNode node) {
+    return new BoardItem(node, null, null, null, List.of());
+  }
+}

@@ -1,0 +1,204 @@
+package circuitverdict.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What is judged of a board beside its circuits. The oven draws 26.1 A from L1, the prover 13 A
+ * from L2; 311.1, 536.4.3.2, 536.4.201 and 531.3.2 of BS 7671 (from memory).
+ */
+@QuarkusTest
+class BoardFindingsTest {
+  private static final String INCOMER = "/incomer";
+
+  private static ObjectNode board() {
+    return Boards.ofContract("complies");
+  }
+
+  private static JsonNode finding(JsonNode board, String check, String subject) {
+    return Boards.finding(Boards.answer(board), check, subject);
+  }
+
+  private static JsonNode demand(JsonNode board) {
+    return finding(board, "board-demand", INCOMER);
+  }
+
+  /** Both on one line: 0.8·(26.1 + 13) = 31.28 A; below, at and above. */
+  @ParameterizedTest
+  @CsvSource({"31.2, does-not-comply", "31.28, complies", "32, complies"})
+  void theIncomerCarriesTheDemand(double rated, String verdict) {
+    ObjectNode board = board();
+    board.withArray("/circuits/1/liveConductors").removeAll().add("L1").add("N");
+    ObjectNode small = Boards.with(board, "/incomer/ratedCurrentA", rated);
+    // The device upstream is no larger, so that the switch is protected.
+    JsonNode found = demand(Boards.with(small, "/upstreamDevice/ratedCurrentA", 31.28));
+    JsonNode carried = Boards.comparison(found, "In");
+    assertEquals(verdict, carried.path("verdict").textValue());
+    assertEquals(31.28, carried.at("/actual/value").doubleValue(), 1e-12);
+  }
+
+  @Test
+  void theDeviceUpstreamCarriesTheDemand() {
+    JsonNode found = demand(Boards.with(board(), "/upstreamDevice/ratedCurrentA", 20));
+    assertEquals("does-not-comply", found.path("verdict").textValue());
+    assertEquals(20.88, found.at("/actual/value").doubleValue(), 1e-12);
+    assertEquals(20, found.at("/limit/value").doubleValue());
+  }
+
+  /** Without a stated diversity all of it counts: 26.1 A, not 20.88. */
+  @Test
+  void noDiversityIsTheStrictest() {
+    JsonNode answer = Boards.answer(Boards.with(board(), "/diversityFactor", null));
+    assertEquals(26.1, answer.at("/totals/0/lines/0/demandA").doubleValue());
+  }
+
+  /**
+   * A switch of 63 A behind a fuse of 80 A: its circuits' devices, 32 A on L1, keep it within. One
+   * of 25 A nothing protects.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "80, complies, 80",
+    "63, complies, 32",
+    "32, complies, 32",
+    "31, does-not-comply, 32"
+  })
+  void aSwitchIsProtectedFromOverload(double rated, String verdict, double by) {
+    JsonNode found = demand(Boards.with(board(), "/incomer/ratedCurrentA", rated));
+    JsonNode protectedBy = Boards.comparison(found, "In,switch");
+    assertEquals(verdict, protectedBy.path("verdict").textValue());
+    assertEquals(by, protectedBy.at("/actual/value").doubleValue());
+  }
+
+  /** An incomer that breaks overloads itself needs no such protection. */
+  @Test
+  void aBreakerProtectsItself() {
+    JsonNode breaker =
+        Variations.tree(
+            "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 25,"
+                + " \"poles\": 3}");
+    JsonNode found = demand(Boards.with(board(), INCOMER, breaker));
+    assertEquals("complies", found.path("verdict").textValue());
+    for (JsonNode comparison : found.path("comparisons")) {
+      assertFalse(comparison.at("/limit/symbol").asText().equals("In,switch"));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "/incomer, /incomer",
+    "/incomer/ratedCurrentA, /incomer/ratedCurrentA",
+    "/incomer/standard, /incomer/standard",
+    "/circuits/0/load/designCurrentA, /circuits/0/load/designCurrentA",
+    "/circuits/0/liveConductors, /circuits/0/liveConductors"
+  })
+  void whatIsNotStatedIsAskedFor(String left, String missing) {
+    JsonNode found = demand(Boards.with(board(), left, null));
+    assertEquals("not-determined", found.path("verdict").textValue());
+    assertTrue(Boards.missing(found).contains(missing), found::toString);
+    assertTrue(found.path("counted").booleanValue());
+  }
+
+  /** On a single-phase supply all is drawn from one line, whatever it is called. */
+  @Test
+  void ofOnePhaseAllIsOnOneLine() {
+    ObjectNode board = board();
+    board.set(
+        "supply",
+        Variations.tree(
+            "{\"point\": \"origin\", \"earthing\": \"TN-C-S\", \"phases\": 1, \"basis\":"
+                + " \"declared\", \"ownership\": \"public\", \"loopImpedanceOhm\": 0.28,"
+                + " \"maximumFaultCurrentA\": 1550}"));
+    JsonNode totals = Boards.answer(board).path("totals");
+    assertEquals(1, totals.at("/0/lines").size());
+    assertEquals(39.1, totals.at("/0/lines/0/connectedA").doubleValue(), 1e-12);
+  }
+
+  /** Greatest current 3100 A, fuse 80 A; below, at and above what the assembly is rated for. */
+  @ParameterizedTest
+  @CsvSource({"3100, 80, complies", "3099, 100, does-not-comply", "16000, 79, does-not-comply"})
+  void theAssemblyIsWithinItsConditionalRating(double rating, double fuse, String verdict) {
+    ObjectNode board = Boards.with(board(), "/assembly/conditionalRatingA", rating);
+    JsonNode found =
+        finding(
+            Boards.with(board, "/assembly/maximumUpstreamFuseA", fuse),
+            "assembly-rating",
+            "/assembly");
+    assertEquals(verdict, found.path("verdict").textValue());
+  }
+
+  /** Its maker names fuses: behind a breaker nothing is proved. */
+  @Test
+  void aBreakerIsNoFuse() {
+    JsonNode breaker =
+        Variations.tree(
+            "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 80}");
+    JsonNode found =
+        finding(Boards.with(board(), "/upstreamDevice", breaker), "assembly-rating", "/assembly");
+    assertEquals("not-determined", found.path("verdict").textValue());
+    assertEquals(List.of("/upstreamDevice/standard"), Boards.missing(found));
+  }
+
+  private static ObjectNode shared(double first, Double second, String line) {
+    JsonNode rcd =
+        Variations.tree(
+            "{\"id\": \"R1\", \"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 63, \"poles\": 4,"
+                + " \"residual\": {\"operatingCurrentA\": 0.03, \"type\": \"A\"}}");
+    ObjectNode board = board();
+    for (int i = 0; i < 2; i++) {
+      board = Boards.with(board, "/circuits/" + i + "/residualDevice", rcd);
+    }
+    board = Boards.with(board, "/circuits/0/load/protectiveConductorCurrentA", first);
+    board = Boards.with(board, "/circuits/1/load/protectiveConductorCurrentA", second);
+    board.withArray("/circuits/1/liveConductors").removeAll().add(line).add("N");
+    return board;
+  }
+
+  /** Together no more than 0.3·30 mA = 9 mA; on different lines they do not add as numbers. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.004, 0.005, L1, complies, true",
+    "0.004, 0.0051, L1, does-not-comply, true",
+    "0.004, 0.0051, L2, not-determined, true",
+    "0.004, 0.005, L2, complies, true",
+    "0.004, , L1, not-determined, false",
+    "0.0091, , L1, does-not-comply, true"
+  })
+  void standingCurrentsAddUp(
+      double first, Double second, String line, String verdict, boolean counted) {
+    JsonNode found =
+        finding(shared(first, second, line), "residual-grouping", "/circuits/0/residualDevice");
+    assertEquals(verdict, found.path("verdict").textValue(), found::toString);
+    assertEquals(counted, found.path("counted").booleanValue());
+  }
+
+  /** 32 A and 16 A on one line behind an RCCB: 48 A at most, and 80 A by the fuse. */
+  @ParameterizedTest
+  @CsvSource({"48, complies", "47, does-not-comply"})
+  void aSharedRccbIsProtectedFromOverload(double rated, String verdict) {
+    ObjectNode board = shared(0.001, 0.001, "L1");
+    for (int i = 0; i < 2; i++) {
+      board = Boards.with(board, "/circuits/" + i + "/residualDevice/ratedCurrentA", rated);
+    }
+    JsonNode found = finding(board, "board-demand", "/circuits/0/residualDevice");
+    assertEquals(verdict, found.path("verdict").textValue(), found::toString);
+    assertEquals(48, found.at("/actual/value").doubleValue());
+  }
+
+  @Test
+  void oneDeviceIsDescribedOneWay() {
+    ObjectNode board =
+        Boards.with(shared(0.001, 0.001, "L1"), "/circuits/1/residualDevice/ratedCurrentA", 40);
+    JsonNode bad = Boards.item(Boards.answer(board), "/circuits/1");
+    assertEquals("/circuits/1/residualDevice", bad.at("/problem/errors/0/pointer").textValue());
+  }
+}

@@ -1,0 +1,176 @@
+package circuitverdict.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Three boards, one fed from the other, worked through by hand. Resistances of IEC 60228 (r 1.15,
+ * 1.83, 7.41 and 12.1 mΩ/m at 20 °C for 16, 10, 2.5 and 1.5 mm²), × 1.28 to 90 °C and × 1.20 to 70
+ * °C; mV/A/m of tables 4E4B and 4D2B.
+ *
+ * <pre>
+ * Origin  declared Ze = 0.2 Ω, three-phase 3000 A
+ * DB2     20 m of 16/16 mm², 90 °C:  0.2 + 0.020·(1.15 + 1.15)·1.28          = 0.25888 Ω
+ * DB3     15 m of 10/10 mm², 70 °C:  0.25888 + 0.015·(1.83 + 1.83)·1.20      = 0.32476 Ω
+ * heater  10 m of 2.5/1.5 mm²:       0.32476 + 0.010·(7.41 + 12.1)·1.20      = 0.55888 Ω
+ *
+ * Demand  DB3  L2: 10 + 6 = 16 A
+ *         DB2  L1: 20 A, L2: 16 A, with a diversity of 0.5: 10 A and 8 A
+ *         DB1  L1: 10 A, L2: 8 A, L3: nothing
+ *
+ * Drop    DB2  10 A on one line, back by the neutral: 2.9·10·20/1000 = 0.580 V = 0.25217 %
+ *         DB3  16 A: 4.4·16·15/1000                                  = 1.056 V = 0.45913 %
+ *         heater 10 A: 18·10·10/1000                                 = 1.800 V = 0.78261 %
+ *         in all                                                               1.49391 %
+ *
+ * Greatest current  Z of the source 1.1·400/(√3·3000) = 0.084678 Ω, its angle not stated: with the
+ *         cold 0.020·1.15 = 0.023 Ω no less than √(0.084678² + 0.023²) = 0.087746 Ω: 2895 A at DB2
+ * </pre>
+ */
+@QuarkusTest
+class BoardTreeTest {
+  private static final String DB2 = "/circuits/0";
+  private static final String DB3 = "/circuits/0/circuits/0";
+  private static final String HEATER = "/circuits/0/circuits/0/circuits/0";
+
+  private static double actual(JsonNode answer, String place, String check) {
+    return Boards.finding(Boards.item(answer, place), check).at("/actual/value").doubleValue();
+  }
+
+  @Test
+  void loopsAreCarriedDown() {
+    JsonNode answer = Boards.answer(Boards.threeLevels());
+    String check = "earth-fault-disconnection";
+    assertEquals(0.25888, actual(answer, DB2, check), 1e-9);
+    assertEquals(0.32476, actual(answer, DB3, check), 1e-9);
+    assertEquals(0.55888, actual(answer, HEATER, check), 1e-9);
+  }
+
+  @Test
+  void voltageDropAddsUp() {
+    JsonNode answer = Boards.answer(Boards.threeLevels());
+    assertEquals(0.25217, actual(answer, DB2, "voltage-drop"), 5e-6);
+    assertEquals(0.71130, actual(answer, DB3, "voltage-drop"), 5e-6);
+    assertEquals(1.49391, actual(answer, HEATER, "voltage-drop"), 5e-6);
+  }
+
+  @Test
+  void faultCurrentsAreCarriedDown() {
+    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode points = answer.path("points");
+    assertEquals(3, points.size());
+    double three = points.get(1).at("/supply/faultCurrents/threePhase/maximumA").doubleValue();
+    double source = 1.1 * 400 / (Math.sqrt(3) * 3000);
+    assertEquals(1.1 * 400 / (Math.sqrt(3) * Math.hypot(source, 0.023)), three, 1e-6);
+    // Of a board of one line no fault of three can flow: the greatest is that to neutral.
+    JsonNode single = points.get(2).path("supply");
+    assertEquals(
+        single.at("/faultCurrents/lineToNeutral/maximumA").doubleValue(),
+        single.path("maximumFaultCurrentA").doubleValue());
+  }
+
+  @Test
+  void whatABoardDrawsIsTheLoadOfWhatFeedsIt() {
+    JsonNode answer = Boards.answer(Boards.threeLevels());
+    String expected =
+        "[{'pointer':'','lines':[{'line':1,'connectedA':10,'demandA':10},"
+            + "{'line':2,'connectedA':8,'demandA':8},{'line':3,'connectedA':0,'demandA':0}]},"
+            + "{'pointer':'/circuits/0','lines':[{'line':1,'connectedA':20,'demandA':10},"
+            + "{'line':2,'connectedA':16,'demandA':8}]},"
+            + "{'pointer':'/circuits/0/circuits/0','lines':[{'line':2,'connectedA':16,'demandA':16}]}]";
+    assertEquals(expected.replace('\'', '"'), answer.path("totals").toString());
+    assertEquals(10, actual(answer, DB2, "overload-protection"));
+  }
+
+  /** A stated design current stands for the diversity of what the board feeds, and says so. */
+  @Test
+  void aStatedLoadOfTheFeederIsItsOwn() {
+    ObjectNode board = Boards.threeLevels();
+    ObjectNode stated =
+        Boards.with(board, DB2 + "/load", Variations.tree("{\"designCurrentA\": 15}"));
+    JsonNode answer = Boards.answer(Boards.with(stated, DB2 + "/diversityFactor", null));
+    assertEquals(15, actual(answer, DB2, "overload-protection"));
+    JsonNode demand = Boards.finding(answer, "board-demand", DB2 + "/incomer");
+    assertEquals("[\"diversity-by-design-current\"]", codes(demand.path("remarks")));
+    // With both stated they must agree: 10 A within 15 A, not within 9 A.
+    assertEquals("complies", Boards.comparison(demand(stated), "Ib").path("verdict").textValue());
+    ObjectNode less = Boards.with(stated, DB2 + "/load/designCurrentA", 9);
+    assertEquals("does-not-comply", demand(less).path("verdict").textValue());
+  }
+
+  private static JsonNode demand(JsonNode board) {
+    return Boards.finding(Boards.answer(board), "board-demand", DB2 + "/incomer");
+  }
+
+  private static String codes(JsonNode notes) {
+    return notes.findValues("code").toString();
+  }
+
+  /** Selectivity is judged to each device before a circuit, the nearest in its own answer. */
+  @Test
+  void selectivityIsJudgedToEachDeviceUpstream() {
+    JsonNode answer = Boards.answer(Boards.threeLevels());
+    assertEquals(List.of(), subjects(Boards.item(answer, DB2)));
+    assertEquals(List.of("/upstreamDevice"), subjects(Boards.item(answer, DB3)));
+    JsonNode heater = Boards.item(answer, HEATER);
+    assertEquals(List.of(DB2 + "/device", "/upstreamDevice"), subjects(heater));
+    assertTrue(heater.at("/selectivity/0/counted").isBoolean());
+    ObjectNode required =
+        Boards.with(
+            Boards.threeLevels(),
+            "/requirements",
+            Variations.tree("{\"selectivity\": \"required\"}"));
+    JsonNode counted = Boards.item(Boards.answer(required), HEATER);
+    assertTrue(counted.at("/selectivity/0/counted").booleanValue());
+  }
+
+  private static List<String> subjects(JsonNode item) {
+    List<String> subjects = new ArrayList<>();
+    item.path("selectivity").forEach(finding -> subjects.add(finding.path("subject").textValue()));
+    return subjects;
+  }
+
+  /** Down the tree loops and drops rise and fault currents fall, whatever the lengths. */
+  @Test
+  void whatIsFedIsFurtherFromTheSource() {
+    long seed = 20261127;
+    Random random = new Random(seed);
+    for (int i = 0; i < 60; i++) {
+      ObjectNode board = Boards.threeLevels();
+      for (String place : List.of(DB2, DB3, HEATER)) {
+        board = Boards.with(board, place + "/cable/lengthM", 1 + random.nextInt(60));
+      }
+      board = Boards.with(board, DB2 + "/diversityFactor", 0.1 + 0.9 * random.nextDouble());
+      JsonNode answer = Boards.send(board, "Prefer", "return=minimal").json();
+      String told = "seed " + seed + ": " + board;
+      rising(answer, "loopImpedanceOhm", told);
+      rising(answer, "voltageDropPercent", told);
+      JsonNode points = answer.path("points");
+      for (int p = 1; p < points.size(); p++) {
+        String current = "/supply/maximumFaultCurrentA";
+        double nearer = points.get(p - 1).at(current).doubleValue();
+        assertTrue(points.get(p).at(current).doubleValue() < nearer, told);
+      }
+      double heater = actual(answer, HEATER, "voltage-drop");
+      assertTrue(heater > points.get(2).at("/supply/voltageDropPercent").doubleValue(), told);
+    }
+  }
+
+  private static void rising(JsonNode answer, String member, String told) {
+    double before = 0;
+    for (JsonNode point : answer.path("points")) {
+      double value = point.path("supply").path(member).asDouble(before);
+      assertTrue(value >= before, () -> member + ", " + told);
+      before = value;
+    }
+    assertTrue(before > 0, told);
+  }
+}
