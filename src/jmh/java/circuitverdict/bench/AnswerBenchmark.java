@@ -4,6 +4,7 @@ import circuitverdict.check.CircuitCheck;
 import circuitverdict.service.CircuitAnswer;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import circuitverdict.support.Scenario;
@@ -91,6 +92,6 @@ public class AnswerBenchmark {
   private byte[] answer(boolean full) {
     JsonNode circuit = reader.read(request, "Circuit");
     return new CircuitAnswer(edition, VERSION, CircuitCheck.all())
-        .bytes(circuit, UnusedMembers.ofCheck(circuit), full);
+        .bytes(Sourced.plain(circuit), UnusedMembers.ofCheck(circuit), full);
   }
 }

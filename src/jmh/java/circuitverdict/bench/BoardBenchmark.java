@@ -6,6 +6,7 @@ import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.wire.BoardContradictions;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.EditionLoader;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -19,14 +20,15 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Bytes in, bytes out, without HTTP: the three boards of the tests two hundred times over, a
- * thousand circuits on six hundred boards and one.
+ * Bytes in, bytes out, without HTTP: a thousand circuits of one board, or the three boards of the
+ * tests two hundred times over, a thousand circuits on four hundred boards and one.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -38,7 +40,11 @@ import org.openjdk.jmh.annotations.Warmup;
     jvmArgsAppend = {"-XX:+UseSerialGC", "-Xmx1g"})
 public class BoardBenchmark {
   private static final int TIMES = 200;
+  private static final int MOST = 1_000;
   private static final String VERSION = "benchmark";
+
+  @Param({"one", "many"})
+  String boards;
 
   private ContractReader reader;
   private Edition edition;
@@ -52,8 +58,11 @@ public class BoardBenchmark {
     try (InputStream in = getClass().getResourceAsStream("/boards/three-level.json")) {
       ObjectNode board = (ObjectNode) new JsonMapper().readTree(in);
       ArrayNode circuits = (ArrayNode) board.get("circuits");
-      for (int i = 1; i < TIMES; i++) {
-        circuits.add(circuits.get(0));
+      boolean many = boards.equals("many");
+      JsonNode first = many ? circuits.get(0) : circuits.get(0).at("/circuits/1");
+      circuits.removeAll();
+      for (int i = 0; i < (many ? TIMES : MOST); i++) {
+        circuits.add(first);
       }
       request = board.toString().getBytes(StandardCharsets.UTF_8);
     }

@@ -22,6 +22,7 @@ import circuitverdict.service.wire.BoardPlace;
 import circuitverdict.service.wire.BoardPlace.Before;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.PointSupply;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -72,7 +73,7 @@ public final class BoardAnswer {
     load(place);
     network(place);
     if (whole.has("cable")) {
-      Judged own = single.judge(composer.first(place), List.of(), full);
+      Judged own = single.judge(Sourced.plain(composer.first(place)), List.of(), full);
       items.add(item(root, own, List.of()));
       judge(place, fed(place, own.circuit()));
     } else {
@@ -158,7 +159,7 @@ public final class BoardAnswer {
         continue;
       }
       ObjectNode request = composer.circuit(board, way, supply);
-      Judged judged = single.judge(request, UnusedMembers.ofCheck(request), full);
+      Judged judged = single.judge(Sourced.plain(request), UnusedMembers.ofCheck(request), full);
       items.add(item(way, judged, selectivity(board, request, judged.circuit())));
       if (way.feedsBoard()) {
         BoardPlace below = board.below(way);

@@ -14,6 +14,7 @@ import circuitverdict.service.wire.AnswerJson;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.Json;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
@@ -41,12 +42,13 @@ public final class CircuitAnswer {
   record Judged(byte[] bytes, Circuit circuit, Result result) {}
 
   /** The bytes of the answer to a valid body without contradictions. */
-  public byte[] bytes(JsonNode body, List<Note> unused, boolean full) {
-    return judge(body, unused, full).bytes();
+  public byte[] bytes(Sourced request, List<Note> unused, boolean full) {
+    return judge(request, unused, full).bytes();
   }
 
   /** The answer with what it rests on. */
-  Judged judge(JsonNode body, List<Note> unused, boolean full) {
+  Judged judge(Sourced request, List<Note> unused, boolean full) {
+    JsonNode body = request.body();
     DescribedDevices described = DescribedDevices.of(body, unused, edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
     Result result = CircuitCheck.run(checks, circuit, edition, full);
@@ -56,9 +58,8 @@ public final class CircuitAnswer {
     byte[] bytes =
         Json.object(
             json -> {
-              AnswerJson answer = new AnswerJson(json, edition, full);
-              answer.head(
-                  body, circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
+              AnswerJson answer = new AnswerJson(json, edition, full, request);
+              answer.head(circuit.stage(), result.verdict(), result.reason(), Sentences.of(result));
               answer.findings(result.findings(), remedies);
               answer.limits(limits);
               answer.remedies(remedies);

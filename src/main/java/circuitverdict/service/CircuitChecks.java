@@ -11,7 +11,9 @@ import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.wire.Contradictions;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
+import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
@@ -25,6 +27,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Operations that run checks on one circuit: all of them, or those of one question. */
 @Path("/v1")
@@ -68,8 +71,7 @@ public class CircuitChecks {
   @Path("/circuit-checks")
   @NonBlocking
   public Response check(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
-    return answer(circuit, CircuitCheck.all(), UnusedMembers.ofCheck(circuit), headers);
+    return answer(body, CircuitCheck.all(), UnusedMembers::ofCheck, headers);
   }
 
   /** Can this device break the greatest fault current where it sits? */
@@ -77,9 +79,8 @@ public class CircuitChecks {
   @Path("/breaking-capacity-verdicts")
   @NonBlocking
   public Response breakingCapacity(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
-    List<Note> unused = UnusedMembers.ofReading(circuit, BREAKING_READS);
-    return answer(circuit, BREAKING, unused, headers);
+    return answer(
+        body, BREAKING, circuit -> UnusedMembers.ofReading(circuit, BREAKING_READS), headers);
   }
 
   /** Do these conductors stand what this device lets through? */
@@ -87,9 +88,8 @@ public class CircuitChecks {
   @Path("/let-through-verdicts")
   @NonBlocking
   public Response letThrough(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
-    List<Note> unused = UnusedMembers.ofReading(circuit, LET_THROUGH_READS);
-    return answer(circuit, LET_THROUGH, unused, headers);
+    return answer(
+        body, LET_THROUGH, circuit -> UnusedMembers.ofReading(circuit, LET_THROUGH_READS), headers);
   }
 
   /** Will only the downstream device open, and up to what current? */
@@ -97,16 +97,23 @@ public class CircuitChecks {
   @Path("/selectivity-verdicts")
   @NonBlocking
   public Response selectivity(byte[] body, @Context HttpHeaders headers) {
-    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
-    List<Note> unused = UnusedMembers.ofSelectivity(circuit, SELECTIVITY_READS);
-    return answer(circuit, SELECTIVITY, unused, headers);
+    return answer(
+        body,
+        SELECTIVITY,
+        circuit -> UnusedMembers.ofSelectivity(circuit, SELECTIVITY_READS),
+        headers);
   }
 
   private Response answer(
-      JsonNode circuit, List<Check> checks, List<Note> unused, HttpHeaders headers) {
+      byte[] body, List<Check> checks, Function<JsonNode, List<Note>> unused, HttpHeaders headers) {
+    JsonNode circuit = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
-    CircuitAnswer answer = new CircuitAnswer(engine.edition(circuit), engine.version(), checks);
-    byte[] bytes = answer.bytes(circuit, unused, !preference.isMinimal());
+    boolean full = !preference.isMinimal();
+    Edition edition = engine.edition(circuit);
+    Sourced request = Sourced.of(circuit, edition, full);
+    byte[] bytes =
+        new CircuitAnswer(edition, engine.version(), checks)
+            .bytes(request, unused.apply(request.body()), full);
     return Representation.answer(preference, bytes);
   }
 }

@@ -11,6 +11,7 @@ import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.ConductorSelectionJson;
 import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.DescribedDevices;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -38,10 +39,12 @@ public class ConductorSelections {
   @SelectionSized
   @Blocking
   public Response select(byte[] body, @Context HttpHeaders headers) {
-    JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
+    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
     boolean full = !preference.isMinimal();
-    Edition edition = engine.edition(request);
+    Edition edition = engine.edition(stated);
+    Sourced sourced = Sourced.of(stated, edition, full);
+    JsonNode request = sourced.body();
     DescribedDevices described =
         DescribedDevices.of(request, UnusedMembers.ofConductors(request), edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
@@ -49,7 +52,7 @@ public class ConductorSelections {
         ConductorSelection.of(circuit, edition, CircuitCheck.all(), full);
     byte[] bytes =
         new ConductorSelectionJson(edition, engine.version(), full)
-            .bytes(request, circuit, selection, described.notes());
+            .bytes(sourced, circuit, selection, described.notes());
     return Representation.answer(preference, bytes);
   }
 }

@@ -12,6 +12,7 @@ import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.SelectionJson;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -41,25 +42,27 @@ public class DeviceSelections {
   @SelectionSized
   @NonBlocking
   public Response select(byte[] body, @Context HttpHeaders headers) {
-    JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
+    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
-    Edition edition = engine.edition(request);
+    boolean full = !preference.isMinimal();
+    Edition edition = engine.edition(stated);
+    Sourced sourced = Sourced.of(stated, edition, full);
+    JsonNode request = sourced.body();
     DescribedDevices described =
         DescribedDevices.of(request, UnusedMembers.ofSelection(request), edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
-    boolean full = !preference.isMinimal();
     DeviceSelection selection =
         new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request));
     if (!request.has("products")) {
       byte[] bytes =
           SelectionJson.ofSeries(edition, engine.version(), full)
-              .bytes(request, circuit, selection.ofSeries(full), described.notes());
+              .bytes(sourced, circuit, selection.ofSeries(full), described.notes());
       return Representation.answer(preference, bytes);
     }
     Products products = Products.of(request, edition);
     byte[] bytes =
         SelectionJson.of(products, edition, engine.version(), full)
-            .bytes(request, circuit, selection.of(products.devices(), full), described.notes());
+            .bytes(sourced, circuit, selection.of(products.devices(), full), described.notes());
     return Representation.answer(preference, bytes);
   }
 

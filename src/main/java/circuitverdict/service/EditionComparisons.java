@@ -12,6 +12,7 @@ import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.ComparisonJson;
 import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.DescribedDevices;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -45,20 +46,23 @@ public class EditionComparisons {
   public Response compare(byte[] body, @Context HttpHeaders headers) {
     JsonNode request = bodies.read(body, "Circuit", EditionComparisons::contradictions);
     Preference preference = Preference.of(headers);
-    ComparisonJson json = new ComparisonJson(engine.version(), !preference.isMinimal());
-    return Representation.answer(preference, bytes(request, json));
+    return Representation.answer(preference, bytes(request, !preference.isMinimal()));
   }
 
-  private byte[] bytes(JsonNode request, ComparisonJson json) {
-    List<Note> unused = UnusedMembers.ofComparison(request);
-    JsonNode named = request.path(EDITIONS);
+  private byte[] bytes(JsonNode stated, boolean full) {
+    ComparisonJson json = new ComparisonJson(engine.version(), full);
+    JsonNode named = stated.path(EDITIONS);
     if (named.size() < BOTH) {
-      Circuit circuit = CircuitMapping.circuit(request);
-      return json.incomplete(request, circuit.stage(), engine.edition(request), unused);
+      Circuit circuit = CircuitMapping.circuit(stated);
+      List<Note> unused = UnusedMembers.ofComparison(stated);
+      return json.incomplete(
+          Sourced.plain(stated), circuit.stage(), engine.edition(stated), unused);
     }
     Edition first = engine.editions().find(named.get(0).textValue()).orElseThrow();
     Edition second = engine.editions().find(named.get(1).textValue()).orElseThrow();
-    DescribedDevices described = DescribedDevices.of(request, unused, second);
+    Sourced request = Sourced.of(stated, second, full);
+    List<Note> unused = UnusedMembers.ofComparison(request.body());
+    DescribedDevices described = DescribedDevices.of(request.body(), unused, second);
     Circuit circuit = CircuitMapping.circuit(described.body());
     EditionComparison comparison = EditionComparison.of(circuit, first, second, CircuitCheck.all());
     return json.bytes(request, circuit.stage(), first, second, comparison, described.notes());

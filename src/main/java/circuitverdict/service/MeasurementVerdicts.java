@@ -10,6 +10,7 @@ import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.ReadingsJson;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -36,17 +37,19 @@ public class MeasurementVerdicts {
   @POST
   @NonBlocking
   public Response judge(byte[] body, @Context HttpHeaders headers) {
-    JsonNode request = bodies.read(body, "Circuit", Contradictions::of);
+    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
     Preference preference = Preference.of(headers);
     boolean full = !preference.isMinimal();
-    Edition edition = engine.edition(request);
+    Edition edition = engine.edition(stated);
+    Sourced sourced = Sourced.of(stated, edition, full);
+    JsonNode request = sourced.body();
     DescribedDevices described =
         DescribedDevices.of(request, UnusedMembers.ofReadings(request), edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
     Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
     byte[] bytes =
         new ReadingsJson(edition, engine.version(), full)
-            .bytes(request, circuit.stage(), result, described.notes());
+            .bytes(sourced, circuit.stage(), result, described.notes());
     return Representation.answer(preference, bytes);
   }
 }

@@ -1,6 +1,7 @@
 package circuitverdict.standard;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Where a value or a rule stands.
@@ -29,6 +30,18 @@ public record Citation(
   @Override
   public int hashCode() {
     return 31 * standard.hashCode() + reference.hashCode();
+  }
+
+  /** What tells citations apart most comes first. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Citation that
+            && reference.equals(that.reference)
+            && standard.equals(that.standard)
+            && confidence == that.confidence
+            && seen.equals(that.seen)
+            && Objects.equals(carriedOverFrom, that.carriedOverFrom);
   }
 
   Citation carriedOver(String from) {

@@ -29,6 +29,7 @@ import circuitverdict.service.wire.NetworkJson;
 import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.ReadingsJson;
 import circuitverdict.service.wire.SelectionJson;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.EditionLoader;
@@ -113,7 +114,7 @@ final class AnswerDigests {
   private static byte[] checked(
       JsonNode request, Edition edition, List<Check> checks, boolean full) {
     return new CircuitAnswer(edition, VERSION, checks)
-        .bytes(request, UnusedMembers.ofCheck(request), full);
+        .bytes(Sourced.of(request, edition, full), UnusedMembers.ofCheck(request), full);
   }
 
   private static byte[] selected(JsonNode request, Edition edition, boolean full) {
@@ -123,18 +124,18 @@ final class AnswerDigests {
     List<Note> unused = UnusedMembers.ofSelection(request);
     if (!request.has("products")) {
       return SelectionJson.ofSeries(edition, VERSION, full)
-          .bytes(request, circuit, selection.ofSeries(full), unused);
+          .bytes(Sourced.plain(request), circuit, selection.ofSeries(full), unused);
     }
     Products products = Products.of(request, edition);
     return SelectionJson.of(products, edition, VERSION, full)
-        .bytes(request, circuit, selection.of(products.devices(), full), unused);
+        .bytes(Sourced.plain(request), circuit, selection.of(products.devices(), full), unused);
   }
 
   private static byte[] conductors(JsonNode request, Edition edition, boolean full) {
     Circuit circuit = CircuitMapping.circuit(request);
     return new ConductorSelectionJson(edition, VERSION, full)
         .bytes(
-            request,
+            Sourced.plain(request),
             circuit,
             ConductorSelection.of(circuit, edition, CircuitCheck.all(), full),
             UnusedMembers.ofConductors(request));
@@ -157,7 +158,7 @@ final class AnswerDigests {
     Circuit circuit = CircuitMapping.circuit(request);
     Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
     return new ReadingsJson(edition, VERSION, full)
-        .bytes(request, circuit.stage(), result, UnusedMembers.ofReadings(request));
+        .bytes(Sourced.plain(request), circuit.stage(), result, UnusedMembers.ofReadings(request));
   }
 
   private byte[] compared(JsonNode request, boolean full) {
@@ -166,12 +167,12 @@ final class AnswerDigests {
     List<Note> unused = UnusedMembers.ofComparison(request);
     JsonNode named = request.path("editions");
     if (named.size() < 2) {
-      return json.incomplete(request, circuit.stage(), edition(request), unused);
+      return json.incomplete(Sourced.plain(request), circuit.stage(), edition(request), unused);
     }
     Edition first = editions.find(named.get(0).textValue()).orElseThrow();
     Edition second = editions.find(named.get(1).textValue()).orElseThrow();
     return json.bytes(
-        request,
+        Sourced.plain(request),
         circuit.stage(),
         first,
         second,

@@ -6,6 +6,7 @@ import circuitverdict.check.CircuitCheck;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
 import circuitverdict.service.edge.InvalidRequest;
+import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import circuitverdict.support.Scenario;
@@ -286,6 +287,8 @@ class MemberUseTest {
   private static List<Leaf> leaves() {
     List<Leaf> leaves = new ArrayList<>();
     collect("Circuit", "", List.of(), leaves);
+    // Figures stand in its place before anything is judged: SourcedSupplyTest.
+    leaves.removeIf(leaf -> leaf.pointer().startsWith("/supply/transformer"));
     return leaves;
   }
 
@@ -363,7 +366,8 @@ class MemberUseTest {
       Edition edition =
           named.isTextual() ? Scenario.edition(named.textValue()) : Scenario.editions().inForce();
       byte[] bytes =
-          new CircuitAnswer(edition, "0", CircuitCheck.all()).bytes(request, List.of(), full);
+          new CircuitAnswer(edition, "0", CircuitCheck.all())
+              .bytes(Sourced.plain(request), List.of(), full);
       return new String(bytes, StandardCharsets.UTF_8);
     } catch (InvalidRequest refused) {
       return null;

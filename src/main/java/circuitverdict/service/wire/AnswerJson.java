@@ -23,19 +23,21 @@ public final class AnswerJson {
   private final JsonGenerator json;
   private final Edition edition;
   private final boolean full;
+  private final Sourced request;
 
-  /** Writes into an object already begun. */
-  public AnswerJson(JsonGenerator json, Edition edition, boolean full) {
+  /** Writes into an object already begun the answer to a request; null where it is a list. */
+  public AnswerJson(JsonGenerator json, Edition edition, boolean full, Sourced request) {
+    this.request = request;
     this.json = json;
     this.edition = edition;
     this.full = full;
   }
 
   /** Reference and stage echoed, verdict, reason and summary. */
-  public void head(
-      JsonNode request, Circuit.Stage stage, Verdict verdict, Reason reason, String summary)
+  public void head(Circuit.Stage stage, Verdict verdict, Reason reason, String summary)
       throws IOException {
-    Json.text(json, "reference", request == null ? null : request.path("reference").textValue());
+    JsonNode reference = request == null ? null : request.body().path("reference");
+    Json.text(json, "reference", reference == null ? null : reference.textValue());
     if (stage != null) {
       json.writeStringField("stage", stage.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
@@ -109,6 +111,14 @@ public final class AnswerJson {
   public void notes(List<Finding> findings) throws IOException {
     Set<Note> assumptions = new LinkedHashSet<>();
     Set<Note> missing = new LinkedHashSet<>();
+    PointSupply source = request.source();
+    if (source != null) {
+      json.writeArrayFieldStart("points");
+      source.write(json, full);
+      json.writeEndArray();
+      assumptions.addAll(source.assumptions());
+      missing.addAll(source.missing());
+    }
     for (Finding finding : findings) {
       assumptions.addAll(finding.assumptions());
       missing.addAll(finding.missing());
@@ -124,6 +134,9 @@ public final class AnswerJson {
     cautions.add(Note.of(NoteCode.WORK_DEAD));
     cautions.add(Note.of(NoteCode.CHECKS_NOT_MADE));
     cautions.addAll(unused);
+    if (request != null) {
+      cautions.addAll(request.unused());
+    }
     close(cautions, version);
   }
 

@@ -54,8 +54,8 @@ public final class BoardJson {
     BoardVerdict verdict = verdict(findings, items);
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
-          answer.head(body, stage, verdict.verdict(), verdict.reason(), sentence(findings, items));
+          AnswerJson answer = new AnswerJson(json, edition, full, Sourced.plain(body));
+          answer.head(stage, verdict.verdict(), verdict.reason(), sentence(findings, items));
           answer.findings(findings, List.of());
           json.writeArrayFieldStart("circuits");
           for (int i = 0; i < items.size(); i++) {

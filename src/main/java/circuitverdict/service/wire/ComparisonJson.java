@@ -15,7 +15,6 @@ import circuitverdict.select.EditionComparison.Move;
 import circuitverdict.standard.Citation;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +33,7 @@ public final class ComparisonJson {
 
   /** The bytes of the answer; its verdict is that under the second edition. */
   public byte[] bytes(
-      JsonNode body,
+      Sourced request,
       Circuit.Stage stage,
       Edition first,
       Edition second,
@@ -42,9 +41,9 @@ public final class ComparisonJson {
       List<Note> unused) {
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, second, full);
+          AnswerJson answer = new AnswerJson(json, second, full, request);
           Result to = comparison.to();
-          answer.head(body, stage, to.verdict(), to.reason(), summary(first, second, comparison));
+          answer.head(stage, to.verdict(), to.reason(), summary(first, second, comparison));
           json.writeArrayFieldStart("compared");
           compared(json, first, comparison.from());
           compared(json, second, to);
@@ -62,12 +61,11 @@ public final class ComparisonJson {
   }
 
   /** The answer where the two editions are not stated. */
-  public byte[] incomplete(JsonNode body, Circuit.Stage stage, Edition used, List<Note> unused) {
+  public byte[] incomplete(Sourced request, Circuit.Stage stage, Edition used, List<Note> unused) {
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, used, full);
+          AnswerJson answer = new AnswerJson(json, used, full, request);
           answer.head(
-              body,
               stage,
               Verdict.NOT_DETERMINED,
               Reason.MISSING_INPUT,

@@ -30,13 +30,13 @@ public final class ConductorSelectionJson {
   }
 
   /** The bytes of the answer. */
-  public byte[] bytes(JsonNode request, Circuit circuit, Selection selection, List<Note> unused) {
+  public byte[] bytes(Sourced sourced, Circuit circuit, Selection selection, List<Note> unused) {
+    JsonNode request = sourced.body();
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
+          AnswerJson answer = new AnswerJson(json, edition, full, sourced);
           Verdict verdict = Outcome.of(selection.selected(), selection.undetermined());
-          answer.head(
-              request, circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
+          answer.head(circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
           Outcome.list(
               json,
               "selected",

@@ -115,6 +115,7 @@ public final class Contradictions {
     Contradictions found = new Contradictions(body);
     found.stage();
     found.supply();
+    found.faults.addAll(SourceContradictions.of(body.path("supply")));
     found.live();
     found.premises(body.path("premises"));
     found.faults.addAll(LoadContradictions.of(body));

@@ -52,10 +52,9 @@ public final class LoopLimitJson {
     }
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
+          AnswerJson answer = new AnswerJson(json, edition, full, null);
           long open = answers.stream().filter(each -> each.verdict() != Verdict.COMPLIES).count();
           answer.head(
-              null,
               null,
               open == 0 ? Verdict.COMPLIES : Verdict.NOT_DETERMINED,
               open == 0 ? null : Reason.NO_LIMIT,

@@ -45,7 +45,7 @@ public final class MarkingJson {
           cautions.add(Note.of(NoteCode.DESIGNERS_AID));
           cautions.add(Note.of(NoteCode.WORK_DEAD));
           cautions.addAll(reading.remarks());
-          new AnswerJson(json, edition, full).close(cautions, version);
+          new AnswerJson(json, edition, full, null).close(cautions, version);
         });
   }
 

@@ -35,9 +35,8 @@ public final class NetworkJson {
     long open = supplies.stream().filter(each -> !each.missing().isEmpty()).count();
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
+          AnswerJson answer = new AnswerJson(json, edition, full, Sourced.plain(body));
           answer.head(
-              body,
               stage,
               open == 0 ? Verdict.COMPLIES : Verdict.NOT_DETERMINED,
               open == 0 ? null : Reason.MISSING_INPUT,

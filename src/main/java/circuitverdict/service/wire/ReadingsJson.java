@@ -9,7 +9,6 @@ import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Edition;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 
 /** Verdicts on readings as the contract writes them: a finding for each, about its place. */
@@ -26,13 +25,12 @@ public final class ReadingsJson {
   }
 
   /** The bytes of the answer. */
-  public byte[] bytes(JsonNode body, Circuit.Stage stage, Result result, List<Note> unused) {
+  public byte[] bytes(Sourced request, Circuit.Stage stage, Result result, List<Note> unused) {
     boolean none = result.findings().isEmpty();
     return Json.object(
         json -> {
-          AnswerJson answer = new AnswerJson(json, edition, full);
+          AnswerJson answer = new AnswerJson(json, edition, full, request);
           answer.head(
-              body,
               stage,
               result.verdict(),
               none ? Reason.MISSING_INPUT : result.reason(),
