@@ -12,7 +12,7 @@ import circuitverdict.service.edge.SelectionSized;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.NetworkContradictions;
 import circuitverdict.service.wire.NetworkJson;
-import circuitverdict.service.wire.UnusedMembers;
+import circuitverdict.service.wire.UnusedInNetwork;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.NonBlocking;
@@ -52,7 +52,7 @@ public class FaultCurrents {
             edition,
             CircuitCheck.allowance(circuit.stage()),
             full);
-    List<Note> unused = UnusedMembers.ofNetwork(request);
+    List<Note> unused = UnusedInNetwork.of(request);
     byte[] bytes =
         new NetworkJson(edition, engine.version(), full)
             .bytes(request, circuit.stage(), points, unused);

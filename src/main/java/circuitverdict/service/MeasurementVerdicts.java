@@ -11,7 +11,7 @@ import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.ReadingsJson;
 import circuitverdict.service.wire.Sourced;
-import circuitverdict.service.wire.UnusedMembers;
+import circuitverdict.service.wire.UnusedInReadings;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.NonBlocking;
@@ -44,7 +44,7 @@ public class MeasurementVerdicts {
     Sourced sourced = Sourced.of(stated, edition, full);
     JsonNode request = sourced.body();
     DescribedDevices described =
-        DescribedDevices.of(request, UnusedMembers.ofReadings(request), edition);
+        DescribedDevices.of(request, UnusedInReadings.of(request), edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
     Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
     byte[] bytes =

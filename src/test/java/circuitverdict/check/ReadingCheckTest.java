@@ -1,17 +1,17 @@
 package circuitverdict.check;
 
+import static circuitverdict.check.OvenReadings.OVEN;
+import static circuitverdict.check.OvenReadings.loop;
+import static circuitverdict.check.OvenReadings.of;
 import static circuitverdict.support.Facts.actual;
 import static circuitverdict.support.Facts.complies;
 import static circuitverdict.support.Facts.fails;
 import static circuitverdict.support.Facts.limit;
 import static circuitverdict.support.Facts.missing;
-import static circuitverdict.support.Facts.remarks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.explain.NoteCode;
-import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.support.Scenario;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,153 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Readings of the tester (643, Appendix 3) on the deck oven: B32, 6/2.5 mm², 22 m, Ze 0.35 Ω. */
 class ReadingCheckTest {
-  private static final Scenario OVEN =
-      Scenario.oven()
-          .with("/stage", "design")
-          .with("/supply/point", "origin")
-          .with("/supply/basis", "declared")
-          .with("/supply/phases", 1)
-          .with("/supply/loopImpedanceOhm", 0.35)
-          .without("/supply/originLoopImpedanceOhm")
-          .without("/supply/instrumentUncertaintyPercent");
-
-  private static Finding of(Scenario circuit, String readings) {
-    Scenario read = circuit.withJson("/readings", readings.replace('\'', '"'));
-    List<Finding> findings =
-        ReadingCheck.of(
-                read.circuit(),
-                CircuitMapping.readings(read.json()),
-                Scenario.edition("bs7671-2018-a4"),
-                true)
-            .findings();
-    Finding first = findings.get(0);
-    assertEquals("/readings/0", first.subject());
-    assertEquals(CheckName.COMMISSIONING, first.check());
-    return first;
-  }
-
-  private static Finding loop(String rest) {
-    return of(OVEN, "[{'kind': 'loop-impedance'" + rest + "}]");
-  }
-
-  /** The same with Ze read as 0.35 Ω. */
-  private static Finding withOrigin(String rest) {
-    String origin = "{'kind': 'loop-impedance', 'place': 'origin', 'resistanceOhm': 0.35}";
-    return of(OVEN, "[{'kind': 'loop-impedance'" + rest + "}, " + origin + "]");
-  }
-
-  /** 0.8·0.95·230/160 = 1.0925 Ω: up to there it complies by that alone. */
-  @Test
-  void withinFourFifthsItComplies() {
-    Finding at = complies(loop(", 'resistanceOhm': 1.0925"));
-    actual(1.0925, at);
-    limit(1.0925, at);
-    assertFalse(remarks(at).contains(NoteCode.READING_NOT_FAILURE));
-  }
-
-  /** Above it 0.35 + 1.20·(Zm − 0.35) decides against 1.365625 Ω: turns at 1.196354 Ω. */
-  @ParameterizedTest
-  @CsvSource({"1.0926, true", "1.1963, true", "1.1964, false"})
-  void aboveFourFifthsTheOperatingTemperatureDecides(double read, boolean holds) {
-    Finding found = withOrigin(", 'resistanceOhm': " + read);
-    actual(0.35 + 1.2 * (read - 0.35), holds ? complies(found) : fails(found));
-    limit(1.365625, found);
-    assertTrue(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
-  }
-
-  /**
-   * With the conductors' temperature the 0.8 plays no part: at 20 °C as above, at 70 °C nothing is
-   * added, at 10 °C (0.96) more.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "20, 1.1963, true",
-    "20, 1.1964, false",
-    "70, 1.3656, true",
-    "70, 1.3657, false",
-    "10, 1.1624, true",
-    "10, 1.1626, false",
-  })
-  void aStatedTemperatureIsCorrectedFrom(double celsius, double read, boolean holds) {
-    Finding found =
-        withOrigin(", 'conductorTemperatureC': " + celsius + ", 'resistanceOhm': " + read);
-    assertEquals(holds ? Verdict.COMPLIES : Verdict.DOES_NOT_COMPLY, found.verdict());
-    limit(1.365625, found);
-    assertFalse(remarks(found).contains(NoteCode.READING_NOT_FAILURE));
-  }
-
-  /**
-   * A declared Ze may be more than there is: without a reading of it, 1.20·Zm complies, what
-   * exceeds with all of the declared 0.35 Ω fails, and between the two Ze is asked for; R1 + R2 as
-   * read tells too: 0.35 + 1.20·R.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "1.138, , COMPLIES", "1.1381, , NOT_DETERMINED", "1.1963, , NOT_DETERMINED",
-    "1.1964, , DOES_NOT_COMPLY", "1.19, 0.846, COMPLIES", "1.19, 0.847, NOT_DETERMINED",
-    "1.19, 0.1, NOT_DETERMINED", "1.3, 0.3, DOES_NOT_COMPLY", "1.8, 0.846, DOES_NOT_COMPLY",
-  })
-  void aDeclaredOriginIsABound(double read, Double both, Verdict verdict) {
-    String parts = both == null ? "" : ", {'kind': 'r1-plus-r2', 'resistanceOhm': " + both + "}";
-    Finding found =
-        of(OVEN, "[{'kind': 'loop-impedance', 'resistanceOhm': " + read + "}" + parts + "]");
-    assertEquals(verdict, found.verdict(), found::toString);
-    if (verdict == Verdict.NOT_DETERMINED) {
-      assertEquals(NoteCode.READING_OF_ORIGIN, found.missing().get(0).code());
-    }
-  }
-
-  /** Beyond a board by 1.28, as of 90 °C before it. */
-  @Test
-  void beyondABoardItIsCorrectedAsOfNinetyDegrees() {
-    Scenario board = OVEN.with("/supply/point", "board").with("/supply/basis", "measured-cold");
-    Finding found =
-        of(
-            board
-                .with("/supply/instrumentUncertaintyPercent", 0)
-                .with("/supply/originLoopImpedanceOhm", 0.3),
-            "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
-    actual(0.3 + 1.28 * 0.8, complies(found));
-  }
-
-  /** 50 V over 30 mA is 1 667 Ω, far above what the overcurrent device asks for. */
-  @Test
-  void aResidualFunctionDecidesWhereTheOvercurrentDeviceDoesNot() {
-    Scenario rcbo =
-        OVEN.with("/device/standard", "IEC 61009-1")
-            .withJson(
-                "/device/residual",
-                "{\"operatingCurrentA\": 0.03, \"type\": \"A\", \"delay\": \"general\"}");
-    Finding found = of(rcbo, "[{'kind': 'loop-impedance', 'resistanceOhm': 100}]");
-    assertTrue(remarks(complies(found)).contains(NoteCode.RESIDUAL_GOVERNS));
-    fails(of(rcbo, "[{'kind': 'r1-plus-r2', 'resistanceOhm': 2000}]"));
-  }
-
-  /** The instrument's uncertainty widens it; a reading without one is taken as exact, listed. */
-  @Test
-  void theUncertaintyWidensIt() {
-    Finding found = withOrigin(", 'resistanceOhm': 1.1, 'instrumentUncertaintyPercent': 10");
-    actual(0.35 + 1.2 * (1.1 * 1.1 - 0.35), fails(found));
-    assertTrue(
-        loop(", 'resistanceOhm': 1").assumptions().stream()
-            .anyMatch(note -> note.code() == NoteCode.ASSUMED_EXACT_READING));
-  }
-
-  /** 22 m of 3.08 and 7.41 Ω/km have 0.231 Ω: 0.40 Ω in all is better than they allow. */
-  @Test
-  void betterThanTheConductorsIsRemarkedOn() {
-    assertTrue(
-        remarks(complies(loop(", 'resistanceOhm': 0.40"))).contains(NoteCode.READING_BETTER));
-    assertFalse(
-        remarks(complies(loop(", 'resistanceOhm': 0.6"))).contains(NoteCode.READING_BETTER));
-  }
-
-  @Test
-  void atTheOriginItIsHeldAgainstTheDesign() {
-    complies(loop(", 'place': 'origin', 'resistanceOhm': 0.35"));
-    fails(loop(", 'place': 'origin', 'resistanceOhm': 0.351"));
-  }
-
   /** Only from a line to the protective conductor is it the earth fault loop. */
   @ParameterizedTest
   @CsvSource({"L1, N", "N, PE", "L1, L2", "PE, PE"})
@@ -197,20 +50,6 @@ class ReadingCheckTest {
   @Test
   void anUnsatisfactoryTestFails() {
     fails(of(OVEN, "[{'kind': 'insulation', 'resistanceOhm': 1e8, 'satisfactory': false}]"));
-  }
-
-  /** A design's loop at a board is hot: 0.28 Ω read cold is 0.358 Ω then. */
-  @Test
-  void aReadingAtTheBoardIsBroughtToWhatTheDesignMeans() {
-    Scenario board =
-        OVEN.with("/supply/point", "board")
-            .with("/supply/basis", "calculated-hot")
-            .with("/supply/loopImpedanceOhm", 0.28);
-    String read = "[{'kind': 'loop-impedance', 'place': 'Board', 'resistanceOhm': %s}]";
-    fails(of(board, read.formatted(0.28)));
-    complies(of(board, read.formatted(0.2187)));
-    String origin = "[{'kind': 'loop-impedance', 'place': 'origin', 'resistanceOhm': 0.1}]";
-    assertEquals(List.of("/supply/originLoopImpedanceOhm"), missing(of(board, origin)));
   }
 
   /**
@@ -360,38 +199,6 @@ class ReadingCheckTest {
   void aRadialCircuitHasNoRingToRead() {
     assertEquals(
         Verdict.NOT_APPLICABLE, of(OVEN, "[{'kind': 'ring-r1', 'resistanceOhm': 0.5}]").verdict());
-  }
-
-  /** More of a loop never turns a failure into a pass. */
-  @Test
-  void aGreaterReadingNeverComplies() {
-    boolean failed = false;
-    for (double read = 0.3; read < 2; read += 0.001) {
-      Verdict verdict = loop(", 'resistanceOhm': " + read).verdict();
-      assertFalse(failed && verdict == Verdict.COMPLIES, "at " + read);
-      failed |= verdict == Verdict.DOES_NOT_COMPLY;
-    }
-    assertTrue(failed);
-  }
-
-  /** Ze that was measured within 10 % may be 0.315 Ω: the rest, and its heating, is more then. */
-  @Test
-  void aMeasuredOriginIsTakenAtItsLeast() {
-    Scenario measured =
-        OVEN.with("/supply/basis", "measured-cold")
-            .with("/supply/instrumentUncertaintyPercent", 10);
-    Finding found = of(measured, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.1}]");
-    actual(0.315 + 1.2 * (1.1 - 0.315), complies(found));
-  }
-
-  /** 0.8 is room for 1.20, not for the 1.28 of 90 °C: 1.28·1.09 exceeds 1.365625 Ω. */
-  @Test
-  void ofNinetyDegreesFourFifthsAreNotEnough() {
-    Scenario hot =
-        OVEN.with("/cable/construction", "multicore").with("/cable/insulation", "thermosetting-90");
-    Finding found = of(hot, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.09}]");
-    assertEquals(NoteCode.READING_OF_ORIGIN, found.missing().get(0).code());
-    complies(of(hot, "[{'kind': 'loop-impedance', 'resistanceOhm': 1.0668}]"));
   }
 
   /**

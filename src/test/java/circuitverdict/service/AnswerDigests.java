@@ -30,6 +30,8 @@ import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.ReadingsJson;
 import circuitverdict.service.wire.SelectionJson;
 import circuitverdict.service.wire.Sourced;
+import circuitverdict.service.wire.UnusedInNetwork;
+import circuitverdict.service.wire.UnusedInReadings;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import circuitverdict.standard.EditionLoader;
@@ -151,14 +153,14 @@ final class AnswerDigests {
             CircuitCheck.allowance(circuit.stage()),
             full);
     return new NetworkJson(edition, VERSION, full)
-        .bytes(request, circuit.stage(), points, UnusedMembers.ofNetwork(request));
+        .bytes(request, circuit.stage(), points, UnusedInNetwork.of(request));
   }
 
   private static byte[] readings(JsonNode request, Edition edition, boolean full) {
     Circuit circuit = CircuitMapping.circuit(request);
     Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
     return new ReadingsJson(edition, VERSION, full)
-        .bytes(Sourced.plain(request), circuit.stage(), result, UnusedMembers.ofReadings(request));
+        .bytes(Sourced.plain(request), circuit.stage(), result, UnusedInReadings.of(request));
   }
 
   private byte[] compared(JsonNode request, boolean full) {

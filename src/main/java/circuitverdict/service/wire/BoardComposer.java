@@ -235,7 +235,7 @@ public final class BoardComposer {
   private static JsonNode readOf(String name, JsonNode device) {
     ObjectNode read = ((ObjectNode) device).objectNode();
     for (Map.Entry<String, JsonNode> member : device.properties()) {
-      if (UnusedMembers.readOf(name).contains(member.getKey())) {
+      if (ReadOfDevices.of(name).contains(member.getKey())) {
         read.set(member.getKey(), member.getValue());
       }
     }

@@ -56,28 +56,6 @@ public final class UnusedMembers {
           "steel-trunking", ARMOUR_SIZES,
           "sheath", ARMOUR_SIZES);
 
-  /** What a source that is computed does not rest on. */
-  private static final Set<String> OF_READINGS = Set.of("basis", "instrumentUncertaintyPercent");
-
-  /** What each kind of reading is read by, besides what every kind has. */
-  private static final Map<String, Set<String>> BY_KIND =
-      Map.of(
-          "loop-impedance", Set.of("resistanceOhm", "conductorTemperatureC"),
-          "r1-plus-r2", Set.of("resistanceOhm", "conductorTemperatureC"),
-          "r2", Set.of("resistanceOhm", "conductorTemperatureC"),
-          "ring-r1", Set.of("resistanceOhm"),
-          "ring-rn", Set.of("resistanceOhm"),
-          "ring-r2", Set.of("resistanceOhm"),
-          "insulation", Set.of("resistanceOhm"),
-          "fault-current", Set.of("currentA"),
-          "residual-trip-time", Set.of("timeS", "testMultiple"),
-          "earth-electrode", Set.of("resistanceOhm"));
-
-  private static final Set<String> OF_EVERY_KIND =
-      Set.of("kind", "between", "place", "satisfactory", "instrumentUncertaintyPercent");
-
-  private static final Set<String> OF_A_FEEDER = Set.of("cable", "furtherCables");
-
   private static final Set<String> OF_A_BOARD =
       Set.of(
           "reference",
@@ -93,62 +71,6 @@ public final class UnusedMembers {
           "requirements",
           "diversityFactor",
           "circuits");
-
-  private static final String ITEM = "items";
-  private static final String UPSTREAM = "upstreamDevice";
-
-  /** Of other devices than the circuit's own little is read; all else of them is told. */
-  private static final Map<String, Set<String>> ALL_THAT_IS_READ =
-      Map.of(
-          "residualDevice",
-          Set.of(
-              "standard",
-              "ratedCurrentA",
-              "breakingCapacityA",
-              "conditionalCapacityA",
-              "residual",
-              "residualMakingBreakingA",
-              "arcFaultDetection",
-              "poles",
-              "isolation",
-              "unidirectional",
-              "markings",
-              "features",
-              "gtin"),
-          "incomer",
-          Set.of("standard", "poles", "isolation"),
-          "upstreamDevice",
-          Set.of(
-              "id",
-              "standard",
-              "characteristic",
-              "ratedCurrentA",
-              "magneticMultiples",
-              "breakingCapacityA",
-              "serviceBreakingCapacityA",
-              "utilizationCategory",
-              "residual",
-              "settings",
-              "markings",
-              "features",
-              "gtin"),
-          ITEM,
-          Set.of(
-              "id",
-              "standard",
-              "characteristic",
-              "ratedCurrentA",
-              "magneticMultiples",
-              "markings",
-              "features",
-              "gtin",
-              "utilizationCategory",
-              "residual",
-              "settings"),
-          ITEM + "/residual",
-          Set.of("operatingCurrentA", "delay", "delayS"),
-          UPSTREAM + "/residual",
-          Set.of("operatingCurrentA", "delay", "delayS"));
 
   /** Of these only the check of selectivity reads anything. */
   private static final Map<String, Set<String>> SELECTIVITY_ONLY =
@@ -186,20 +108,10 @@ public final class UnusedMembers {
     return new UnusedMembers(null, true).top(body, Set.of("preferences", PRODUCTS));
   }
 
-  /** What verdicts on readings do not use. */
-  public static List<Note> ofReadings(JsonNode body) {
+  /** What verdicts on readings do not use besides the readings themselves. */
+  static List<Note> besidesReadings(JsonNode body) {
     UnusedMembers unused = new UnusedMembers(null, true);
     unused.besides = Set.of("readings");
-    JsonNode readings = body.path("readings");
-    for (int i = 0; i < readings.size(); i++) {
-      JsonNode reading = readings.get(i);
-      Set<String> read = BY_KIND.getOrDefault(reading.path("kind").asText(), Set.of());
-      for (Map.Entry<String, JsonNode> member : reading.properties()) {
-        if (!read.contains(member.getKey()) && !OF_EVERY_KIND.contains(member.getKey())) {
-          unused.add(new Trail(null, "/readings/" + i), member.getKey());
-        }
-      }
-    }
     return unused.top(body, SELECTION_ONLY);
   }
 
@@ -228,67 +140,10 @@ public final class UnusedMembers {
     return new UnusedMembers(read, true).top(body, SELECTION_ONLY);
   }
 
-  /** What fault currents along a tree of circuits do not use. */
-  public static List<Note> ofNetwork(JsonNode body) {
-    UnusedMembers unused = new UnusedMembers(null, false);
-    unused.network(body, "", Set.of("reference", "edition", "stage", "supply"));
-    return unused.notes;
-  }
-
-  private void network(JsonNode circuit, String place, Set<String> besides) {
-    Trail here = new Trail(null, place);
-    for (Map.Entry<String, JsonNode> field : circuit.properties()) {
-      String name = field.getKey();
-      if (name.equals("circuits")) {
-        for (int i = 0; i < field.getValue().size(); i++) {
-          network(field.getValue().get(i), place + "/circuits/" + i, Set.of("reference"));
-        }
-      } else if (OF_A_FEEDER.contains(name)) {
-        cables(new Trail(here, "/" + name), field.getValue());
-      } else if (name.equals("supply")) {
-        for (Map.Entry<String, JsonNode> member : field.getValue().properties()) {
-          supply(field.getValue(), member.getKey(), new Trail(here, "/supply"));
-        }
-      } else if (!besides.contains(name) && !name.equals("liveConductors")) {
-        add(here, name);
-      }
-    }
-  }
-
-  private void supply(JsonNode supply, String name, Trail at) {
-    boolean read = supply.has("transformer") && OF_READINGS.contains(name);
-    if (name.equals("voltageDropPercent") || read) {
-      add(at, name);
-    }
-    if (name.equals("faultCurrents")) {
-      for (Map.Entry<String, JsonNode> kind : supply.get(name).properties()) {
-        for (String figure : new String[] {"minimumA", "peakA"}) {
-          if (kind.getValue().has(figure)) {
-            add(new Trail(new Trail(at, "/" + name), "/" + kind.getKey()), figure);
-          }
-        }
-      }
-    }
-  }
-
-  private void cables(Trail at, JsonNode cable) {
-    if (cable.isArray()) {
-      for (int i = 0; i < cable.size(); i++) {
-        cables(new Trail(at, "/" + i), cable.get(i));
-      }
-      return;
-    }
-    for (String name : new String[] {"terminalTemperatureC", "installation"}) {
-      if (cable.has(name)) {
-        add(at, name);
-      }
-    }
-  }
-
   /** What the limit of the loop impedance of a device does not use of it. */
   public static List<Note> ofItem(JsonNode device, String place) {
     UnusedMembers unused = new UnusedMembers(null, true);
-    unused.below(new Trail(null, place), ITEM, device);
+    unused.below(new Trail(null, place), ReadOfDevices.ITEM, device);
     return unused.notes;
   }
 
@@ -311,11 +166,6 @@ public final class UnusedMembers {
       }
     }
     return unused.notes;
-  }
-
-  /** What is read of the device under this name, where that is not all. */
-  static Set<String> readOf(String device) {
-    return ALL_THAT_IS_READ.get(device);
   }
 
   private List<Note> top(JsonNode body, Set<String> ofOthers) {
@@ -356,7 +206,7 @@ public final class UnusedMembers {
       if (idle.contains(name) || ofOtherStandard(node, name) || unread(parent, name)) {
         add(trail, name);
       } else if (field.getValue().isContainerNode()) {
-        boolean apart = parent.equals(ITEM) || parent.equals(UPSTREAM);
+        boolean apart = parent.equals(ReadOfDevices.ITEM) || parent.equals(ReadOfDevices.UPSTREAM);
         String child = apart ? parent + "/" + name : name;
         below(new Trail(trail, "/" + name), child, field.getValue());
       }
@@ -380,7 +230,7 @@ public final class UnusedMembers {
     if (parent.equals(PRODUCTS) && name.equals("id")) {
       return false;
     }
-    Set<String> all = ALL_THAT_IS_READ.get(parent);
+    Set<String> all = ReadOfDevices.of(parent);
     return all != null
         ? !all.contains(name)
         : BELOW.contains(name) || BELOW_ONE.getOrDefault(parent, Set.of()).contains(name);
