@@ -145,7 +145,7 @@ public final class AdditionalProtection implements Check {
     return List.of(
         SocketOutletDuty.of(circuit, edition),
         LuminaireDuty.of(circuit, edition),
-        ConcealedCableDuty.of(circuit),
+        ConcealedCableDuty.of(circuit, edition),
         LocationDuty.of(circuit),
         ChargingDuty.of(circuit));
   }

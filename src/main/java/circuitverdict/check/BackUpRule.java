@@ -137,6 +137,9 @@ final class BackUpRule {
   static boolean conditional(
       Circuit circuit, LiveConductors live, Figure current, Judgement judgement, Dossier d) {
     Assembly assembly = circuit.assembly();
+    if (!d.edition().has(Constant.ASSEMBLY_CONDITIONAL_GREATEST_CURRENT)) {
+      return false;
+    }
     Figure greatest = d.constant("Icc", Constant.ASSEMBLY_CONDITIONAL_GREATEST_CURRENT);
     if (!"IEC 61439-3".equals(assembly.standard())
         || assembly.conditionalRatingA() == null

@@ -7,21 +7,25 @@ import circuitverdict.circuit.Installation.Concealment;
 import circuitverdict.conductor.Wiring;
 import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Clause;
+import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Cables concealed in walls (522.6.202: less than 50 mm deep; 522.6.203: any depth in a partition
  * with metallic parts, from memory) owe additional protection, but for those within an earthed
- * metallic covering or otherwise protected (522.6.204).
+ * metallic covering or otherwise protected (522.6.204). IEC 60364 has no such rules.
  */
 final class ConcealedCableDuty {
   private ConcealedCableDuty() {}
 
-  static AdditionalDuty of(Circuit circuit) {
+  static AdditionalDuty of(Circuit circuit, Edition edition) {
     List<Pointer> wanted = new ArrayList<>();
     for (Cable cable : Wiring.cables(circuit)) {
       AdditionalDuty each = of(cable);
+      if (!edition.has(each.clause())) {
+        continue;
+      }
       if (each.certain()) {
         return each;
       }

@@ -125,7 +125,7 @@ public final class OverloadProtection implements Check {
     if (cable.installation().buried()) {
       judgement.by(Clause.OVERLOAD_BURIED);
     }
-    if (coordination.conventional().known()) {
+    if (coordination.conventional().known() || coordination.open()) {
       judgement.compare(
           cable.place(), coordination.conventional(), Comparator.AT_MOST, coordination.allowed());
     }

@@ -4,8 +4,9 @@ package circuitverdict.circuit;
  * How a cable is installed.
  *
  * @param place JSON pointer of the installation in the request
- * @param referenceMethod reference method of Appendix 4: A, B, C, D1, E, F, G, 100 to 103
- * @param ambientTemperatureC of the air, or of the ground for D1, °C
+ * @param referenceMethod reference method of Appendix 4: A, B, C, D1, E, F, G, 100 to 103; of IEC
+ *     60364-5-52: A1, A2, B1, B2, C, D1, D2, E, F, G
+ * @param ambientTemperatureC of the air, or of the ground for D1 and D2, °C
  * @param groupedCircuits circuits run together, this one included
  * @param groupArrangement how they lie
  * @param insulationLengthM length totally surrounded by thermal insulation, m
@@ -42,6 +43,17 @@ public record Installation(
 
   /** Whether the cable lies in the ground. */
   public boolean buried() {
-    return "D1".equals(referenceMethod);
+    return "D1".equals(referenceMethod) || direct();
+  }
+
+  /** Whether it runs in conduit or trunking: methods A and B, and A1 to B2. */
+  public boolean enclosed() {
+    return referenceMethod != null
+        && (referenceMethod.startsWith("A") || referenceMethod.startsWith("B"));
+  }
+
+  /** Whether it lies in the ground without a duct. */
+  public boolean direct() {
+    return "D2".equals(referenceMethod);
   }
 }

@@ -11,6 +11,7 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Formula;
 import circuitverdict.explain.NoteCode;
+import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Shared.Topic;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
@@ -26,7 +27,7 @@ import circuitverdict.standard.Value;
  * @param installed Iz, A
  * @param rule which rule sets the demand
  * @param conventional I2, A; unknown where the rating settles it by 433.1.201
- * @param allowed 1.45·Iz, A
+ * @param allowed 1.45·Iz, A; unknown where the rating settles it, or Iz is
  */
 public record Coordination(
     Figure demanded, Figure installed, Rule rule, Figure conventional, Figure allowed) {
@@ -135,6 +136,9 @@ public record Coordination(
     Figure conventional = ConventionalCurrent.of(circuit.device(), rated, d);
     Figure factor = d.constant("k2", Constant.OVERLOAD_FACTORS_CONVENTIONAL);
     boolean settled = deemed != null && !breaker(circuit.device());
+    if (!settled && rated.known() && !conventional.known()) {
+      d.missing(NoteCode.NOT_IN_TABLES, new Pointer(circuit.device().data().place(), "standard"));
+    }
     return new Coordination(
         demanded,
         installed,
@@ -165,9 +169,17 @@ public record Coordination(
       return null;
     }
     boolean rating = Comparator.atMost(demanded.value(), installed.value());
+    if (rating && open()) {
+      return null;
+    }
     boolean conventionalHolds =
         !conventional.known() || Comparator.atMost(conventional.value(), allowed.value());
     return rating && conventionalHolds;
+  }
+
+  /** Whether I2 is wanted and not known: only a device that is deemed to need none does without. */
+  public boolean open() {
+    return allowed.known() && !conventional.known();
   }
 
   private static Figure unknown() {

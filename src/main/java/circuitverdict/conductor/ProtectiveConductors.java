@@ -99,8 +99,6 @@ public final class ProtectiveConductors {
     if (cable.protectiveMeans() != ProtectiveMeans.SEPARATE) {
       return false;
     }
-    String method = cable.installation().referenceMethod();
-    boolean enclosed = "A".equals(method) || "B".equals(method);
-    return !(cable.construction() == Construction.SINGLES && enclosed);
+    return !(cable.construction() == Construction.SINGLES && cable.installation().enclosed());
   }
 }

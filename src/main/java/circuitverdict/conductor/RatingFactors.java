@@ -18,9 +18,9 @@ import circuitverdict.standard.TableName;
 import circuitverdict.standard.Value;
 
 /**
- * Rating factors of Appendix 4: Ca ambient, Cg grouping, Ci thermal insulation, Cs soil, and Ch for
- * third harmonics (523.6.3). Between rows the next less favourable one counts; beyond a table
- * nothing is known.
+ * Rating factors of Appendix 4, or of annex B of IEC 60364-5-52: Ca ambient, Cg grouping, Ci
+ * thermal insulation, Cs soil, and Ch for third harmonics (523.6.3). Between rows the next less
+ * favourable one counts; beyond a table nothing is known.
  */
 final class RatingFactors {
   private static final Formula NEUTRAL_SIZED = Formula.of("Ch", Unit.ONE, "min(fh; fh/(3·h/100))");
@@ -111,7 +111,8 @@ final class RatingFactors {
 
   private Value grouped(int cables) {
     if (laid.buried()) {
-      return d.edition().table(TableName.TABLE_4C3).atOrAbove("nil", cables);
+      TableName spaced = laid.direct() ? TableName.TABLE_4C2 : TableName.TABLE_4C3;
+      return d.edition().table(spaced).atOrAbove("nil", cables);
     }
     String method = laid.referenceMethod();
     boolean touching = laid.groupArrangement() == Installation.Group.TOUCHING;
@@ -145,6 +146,9 @@ final class RatingFactors {
     }
     Pointer at = new Pointer(place, "insulationLengthM");
     var table = d.edition().table(TableName.TABLE_52_2);
+    if (!d.edition().has(TableName.TABLE_52_2)) {
+      return d.tabled("Ci", null, Unit.ONE, at);
+    }
     double longest = d.edition().constant(Constant.INSULATION_RANGE_LONGEST).number();
     double largest = d.edition().constant(Constant.INSULATION_RANGE_LARGEST_CSA).number();
     boolean large = cable.lineCsaMm2() == null || cable.lineCsaMm2() > largest;
@@ -155,7 +159,7 @@ final class RatingFactors {
     return d.tabled("Ci", table.atOrAbove("factor", Math.min(length, longest)), Unit.ONE, at);
   }
 
-  /** Cs of cables in ducts in the ground; deeper than the reference depth nothing is known. */
+  /** Cs of cables in the ground; deeper than the reference depth nothing is known. */
   Figure soil() {
     if (!laid.buried()) {
       return one("Cs");
@@ -188,7 +192,9 @@ final class RatingFactors {
     }
     return d.tabled(
         "Cs",
-        d.edition().table(TableName.TABLE_4B3).atOrAbove("duct", resistivity.value()),
+        d.edition()
+            .table(TableName.TABLE_4B3)
+            .atOrAbove(laid.direct() ? "direct" : "duct", resistivity.value()),
         Unit.ONE,
         at);
   }

@@ -15,10 +15,13 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Tabulated rating It, A (Appendix 4, Tables 4D1A to 4E4A). */
+/**
+ * Tabulated rating It, A: Appendix 4, Tables 4D1A to 4E4A, or where the edition has them those of
+ * annex B of IEC 60364-5-52 ({@link AnnexRatings}).
+ */
 final class RatingTables {
   static final String COOL = "thermoplastic-70";
-  private static final String HOT = "thermosetting-90";
+  static final String HOT = "thermosetting-90";
 
   private static final Map<String, String> TWO = columns("/2");
   private static final Map<String, String> THREE = columns("/3");
@@ -53,12 +56,17 @@ final class RatingTables {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "conductor"));
       return Figure.unknown("It", Unit.AMPERE);
     }
-    TableName name = name(cable, d);
+    boolean annex = d.edition().has(TableName.TABLE_B_52_2);
+    TableName name = annex ? AnnexRatings.name(cable, method, live, d) : name(cable, d);
     if (name == null) {
       d.missing(NoteCode.NOT_IN_TABLES, new Pointer(cable.place(), "insulation"));
       return Figure.unknown("It", Unit.AMPERE);
     }
-    Value rating = rating(d.edition().table(name), method, live.loaded(), size.value());
+    Table table = d.edition().table(name);
+    Value rating =
+        annex
+            ? AnnexRatings.rating(table, cable, method, live, size.value())
+            : rating(table, method, live.loaded(), size.value());
     Pointer at = new Pointer(cable.installation().place(), "referenceMethod");
     return d.working().look(d.tabled("It", rating, Unit.AMPERE, at));
   }
@@ -106,7 +114,7 @@ final class RatingTables {
     return null;
   }
 
-  private static Value lesser(Table table, String one, String other, double size) {
+  static Value lesser(Table table, String one, String other, double size) {
     if (!table.has(one) || !table.has(other)) {
       return null;
     }

@@ -21,7 +21,7 @@ import java.util.List;
  * its share through one leg, so fixed equipment and charging points are not covered: for them In ≤
  * Iz of one leg; nor are items larger than such an accessory ({@link RingItem}). What is fixed in a
  * mixed load may hang on a fused connection unit, itself an accessory to BS 1363: it must be stated
- * as such.
+ * as such. An edition without the rule covers nothing by it.
  */
 final class RingRule {
   private RingRule() {}
@@ -101,7 +101,10 @@ final class RingRule {
 
   private static boolean built(Circuit circuit, Figure rated, Dossier d) {
     Cable ring = circuit.cable();
-    if (!ring.ring() || ring.lineCsaMm2() == null || ring.conductor() == Cable.Metal.ALUMINIUM) {
+    if (!d.edition().has(Constant.RING_CIRCUIT_RATING_30)
+        || !ring.ring()
+        || ring.lineCsaMm2() == null
+        || ring.conductor() == Cable.Metal.ALUMINIUM) {
       return false;
     }
     boolean thirty =

@@ -13,7 +13,8 @@ import circuitverdict.standard.Constant;
 /**
  * Ct: voltage drop with conductors cooler than their limit because the load is less than the rating
  * (Appendix 4 section 6.1). Only for one radial cable up to 16 mm², with Ca ≥ 1 and not behind a
- * rewireable fuse; elsewhere it is not known, and the uncorrected drop counts.
+ * rewireable fuse; elsewhere, and in an edition without it, it is not known, and the uncorrected
+ * drop counts.
  */
 public final class TemperatureCorrection {
   private static final Formula CT =
@@ -24,8 +25,9 @@ public final class TemperatureCorrection {
   /** The correction, or an unknown figure where it may not be used. */
   public static Figure of(Circuit circuit, LiveConductors live, Figure current, Dossier d) {
     Cable cable = circuit.cable();
+    boolean ruled = d.edition().has(Constant.VOLTAGE_DROP_CORRECTION_BASE);
     boolean single = circuit.furtherCables().isEmpty() && !cable.ring() && cable.parallel() == 1;
-    if (!single || circuit.device() == null || cable.lineCsaMm2() == null) {
+    if (!ruled || !single || circuit.device() == null || cable.lineCsaMm2() == null) {
       return unknown();
     }
     boolean small =

@@ -12,19 +12,19 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Table;
+import circuitverdict.standard.TableName;
 
 /**
  * Voltage drop along one cable, V (525, Appendix 4 section 6): z whatever the power factor up to 16
  * mm²; above, r·cosφ + x·sinφ, and z where the power factor is not stated. A ring has a quarter of
- * the drop of its whole loop.
+ * the drop of its whole loop. An edition without those tables has the formula of {@link AnnexDrop}.
  */
 public final class VoltageDropOfCable {
   private static final Formula RADIAL = Formula.of("ΔU", Unit.VOLT, "ct·mV·Ib·L/(n·1000)");
   private static final Formula RING = Formula.of("ΔU", Unit.VOLT, "ct·mV·Ib·L/4000");
-  private static final Formula PHASED =
+  static final Formula PHASED =
       Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "r·cosφ + x·√(1 − cosφ²)");
-  private static final Formula MODULUS =
-      Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "√(r² + x²)");
+  static final Formula MODULUS = Formula.of("mV", Unit.MILLIVOLT_PER_AMPERE_METRE, "√(r² + x²)");
   private static final Formula TWO_WAY =
       Formula.of("r", Unit.MILLIVOLT_PER_AMPERE_METRE, "2·r1·Cθ");
   private static final Formula TO_NEUTRAL =
@@ -60,6 +60,9 @@ public final class VoltageDropOfCable {
     Figure cosine = d.given("cosφ", load.powerFactor(), Unit.ONE, At.POWER_FACTOR);
     if (cable.lineResistanceOhmPerKm() != null) {
       return live == null ? unknown() : stated(cable, live, cosine, d);
+    }
+    if (d.edition().has(TableName.VOLTAGE_DROP_FORMULA)) {
+      return AnnexDrop.perMetre(cable, live, cosine, d);
     }
     boolean three = live != null && live.threePhase();
     Figure smaller = three ? Wiring.lineCsa(cable, d) : Wiring.ratedCsa(cable, live, d);

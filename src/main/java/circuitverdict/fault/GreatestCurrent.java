@@ -237,7 +237,10 @@ public final class GreatestCurrent {
     if (supply.maximumFaultCurrentA() != null) {
       return read(supply.maximumFaultCurrentA(), At.MAXIMUM_CURRENT, supply, d);
     }
-    boolean single = supply.phases() != null && supply.phases() == 1;
+    boolean single =
+        supply.phases() != null
+            && supply.phases() == 1
+            && d.edition().has(Constant.SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE);
     if (single && SupplyLoop.atOrigin(supply, d) && d.allows(Allowance.TYPICAL_VALUES)) {
       Figure typical = d.constant("If,max", Constant.SUPPLY_TYPICAL_FAULT_CURRENT_SINGLE_PHASE);
       d.assumeCurable(NoteCode.TYPICAL_FAULT_CURRENT, At.MAXIMUM_CURRENT, typical);

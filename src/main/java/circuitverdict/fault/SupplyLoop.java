@@ -107,7 +107,9 @@ public final class SupplyLoop {
   }
 
   private static Figure typical(Supply supply, Dossier d) {
-    if (!atOrigin(supply, d) || !d.allows(Allowance.TYPICAL_VALUES)) {
+    boolean quoted =
+        d.allows(Allowance.TYPICAL_VALUES) && d.edition().has(TableName.SUPPLY_TYPICAL);
+    if (!atOrigin(supply, d) || !quoted) {
       d.missing(At.LOOP);
       Uncertainty.ask(supply, d);
       return Figure.unknown(EARTH, Unit.OHM);

@@ -2,7 +2,8 @@ package circuitverdict.standard;
 
 /**
  * Single values that rules cannot do without, each named by its table and key. Every edition must
- * hold them all: one that does not stops the start of the service.
+ * hold them all, or say that it is without their table: one that does neither stops the start of
+ * the service.
  */
 public enum Constant {
   ADDITIONAL_PROTECTION_ALTERNATING_FIXED_ONLY("additional-protection", "alternating-fixed-only"),

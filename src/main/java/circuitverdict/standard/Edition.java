@@ -3,6 +3,7 @@ package circuitverdict.standard;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** One edition of the wiring rules: its clauses, its tables and the digest of both. */
@@ -38,11 +39,20 @@ public final class Edition {
       clauses[clause.ordinal()] = Citation.rule(head.standard(), reference);
     }
     for (TableName name : TableName.values()) {
-      read[name.ordinal()] = table(name.id());
+      boolean absent = head.lacks(name.id()) || !name.heldByAll() && !has(name.id());
+      read[name.ordinal()] = absent ? none(name) : table(head.idOf(name.id()));
     }
     for (Constant constant : Constant.values()) {
-      constants[constant.ordinal()] = constant(constant.table(), constant.key());
+      constants[constant.ordinal()] =
+          head.lacks(constant.table())
+              ? null
+              : constant(head.idOf(constant.table()), constant.key());
     }
+  }
+
+  /** What stands for a table that the edition has not: whoever looks finds nothing. */
+  private static Table none(TableName name) {
+    return new Table(name.id(), "", "", "", null, List.of(), List.of(), List.of());
   }
 
   /** Identifier, for instance {@code bs7671-2018-a4}. */
@@ -93,14 +103,32 @@ public final class Edition {
     return table;
   }
 
-  /** A table that every edition holds. */
+  /** Whether the edition has the table that rules know by this name. */
+  public boolean has(TableName name) {
+    return !read[name.ordinal()].rows().isEmpty();
+  }
+
+  /** Whether the edition has the rule to which this value belongs. */
+  public boolean has(Constant constant) {
+    return constants[constant.ordinal()] != null;
+  }
+
+  /** A table by the name that rules know; empty where the edition is without it. */
   public Table table(TableName name) {
     return read[name.ordinal()];
   }
 
-  /** A value that every edition holds. */
+  /**
+   * A value that a rule cannot do without.
+   *
+   * @throws IllegalStateException where the edition has no such rule: ask {@link #has(Constant)}
+   */
   public Value constant(Constant constant) {
-    return constants[constant.ordinal()];
+    Value value = constants[constant.ordinal()];
+    if (value == null) {
+      throw new IllegalStateException("edition " + id() + " is without " + constant.table());
+    }
+    return value;
   }
 
   /**
@@ -115,6 +143,11 @@ public final class Edition {
       throw new IllegalArgumentException("table " + table + " has no value " + key);
     }
     return value;
+  }
+
+  /** Whether the edition has this rule. */
+  public boolean has(Clause clause) {
+    return !head.lacksRule(clause.rule());
   }
 
   /** The clause of this edition that holds a rule. */

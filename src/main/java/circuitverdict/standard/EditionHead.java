@@ -2,6 +2,7 @@ package circuitverdict.standard;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The head of an edition.
@@ -14,6 +15,8 @@ import java.util.Map;
  * @param inForce whether it is the edition in force, the default
  * @param clauses clause by name of the rule
  * @param carriedOver what is taken from another edition, or null
+ * @param named ids under which it holds tables that rules know by another name; null for none
+ * @param without rules and tables that it has not, or null
  */
 public record EditionHead(
     String edition,
@@ -23,7 +26,9 @@ public record EditionHead(
     String withdrawn,
     boolean inForce,
     Map<String, String> clauses,
-    CarriedOver carriedOver) {
+    CarriedOver carriedOver,
+    Map<String, String> named,
+    Without without) {
 
   /**
    * Tables taken from another edition.
@@ -44,5 +49,30 @@ public record EditionHead(
       }
       return false;
     }
+  }
+
+  /**
+   * What other editions have and this one has not: what rests on such a table is not determined,
+   * and such a rule asks for nothing.
+   *
+   * @param because why
+   * @param rules names of the rules; each keeps a clause, which says so
+   * @param tables ids of the tables
+   */
+  public record Without(String because, Set<String> rules, Set<String> tables) {}
+
+  /** The id under which the edition holds a table that rules know by this name. */
+  String idOf(String name) {
+    return named == null ? name : named.getOrDefault(name, name);
+  }
+
+  /** Whether the edition says that it has no such rule. */
+  boolean lacksRule(String rule) {
+    return without != null && without.rules().contains(rule);
+  }
+
+  /** Whether the edition says that it has no table of this name. */
+  boolean lacks(String name) {
+    return without != null && without.tables().contains(name);
   }
 }

@@ -1,8 +1,9 @@
 package circuitverdict.standard;
 
 /**
- * The tables that rules read, each named once. Every edition must hold them all: one that does not
- * stops the start of the service.
+ * The tables that rules read, each named once. Every edition must hold them all, under this id or
+ * one that it names for it, or say that it is without them: one that does neither stops the start
+ * of the service. Only the tables of annexes B and G of IEC 60364-5-52 are of some editions alone.
  */
 public enum TableName {
   ADJUSTABLE_TEST_TIMES("adjustable-test-times"),
@@ -41,6 +42,7 @@ public enum TableName {
   TABLE_4B2("4B2"),
   TABLE_4B3("4B3"),
   TABLE_4C1("4C1"),
+  TABLE_4C2("4C2"),
   TABLE_4C3("4C3"),
   TABLE_4D1A("4D1A"),
   TABLE_4D1B("4D1B"),
@@ -55,18 +57,41 @@ public enum TableName {
   TABLE_4E4B("4E4B"),
   TABLE_52_2("52.2"),
   TABLE_54_7("54.7"),
+  TABLE_B_52_2("B.52.2", Held.BY_SOME),
+  TABLE_B_52_3("B.52.3", Held.BY_SOME),
+  TABLE_B_52_4("B.52.4", Held.BY_SOME),
+  TABLE_B_52_5("B.52.5", Held.BY_SOME),
+  TABLE_B_52_10("B.52.10", Held.BY_SOME),
+  TABLE_B_52_12("B.52.12", Held.BY_SOME),
   TEMPERATURE("temperature"),
   THIRD_HARMONIC("third-harmonic"),
+  VOLTAGE_DROP_FORMULA("voltage-drop-formula", Held.BY_SOME),
   VOLTAGE_DROP_LIMITS("voltage-drop-limits"),
   VOLTAGE_FACTORS("voltage-factors");
 
-  private final String id;
-
-  TableName(String id) {
-    this.id = id;
+  private enum Held {
+    BY_ALL,
+    BY_SOME
   }
 
-  /** The name by which the table is served, for instance {@code 41.1}. */
+  private final String id;
+  private final Held held;
+
+  TableName(String id) {
+    this(id, Held.BY_ALL);
+  }
+
+  TableName(String id, Held held) {
+    this.id = id;
+    this.held = held;
+  }
+
+  /** Whether an edition that does not hold it must say so. */
+  boolean heldByAll() {
+    return held == Held.BY_ALL;
+  }
+
+  /** The name by which rules know the table, for instance {@code 41.1}. */
   public String id() {
     return id;
   }
