@@ -122,7 +122,7 @@ final class Cables {
     String method =
         flat
             ? draw.of("C", "C", "A", "100", "101", "102", "103")
-            : armoured ? draw.of("C", "E", "D1") : draw.of("A", "B", "C", "C");
+            : armoured ? draw.of("C", "E", "D1", "D2") : draw.of("A", "B", "C", "C", "A1", "B2");
     laid.put("referenceMethod", method);
     if (draw.percent(85)) {
       laid.put(
@@ -131,7 +131,7 @@ final class Cables {
     }
     laid.put(
         "ambientTemperatureC",
-        method.equals("D1") ? draw.of(10, 15, 20, 25) : draw.of(25, 28, 30, 30, 35, 40, 47));
+        method.startsWith("D") ? draw.of(10, 15, 20, 25) : draw.of(25, 28, 30, 30, 35, 40, 47));
     laid.put("groupedCircuits", draw.percent(60) ? 1 : draw.whole(1, 9));
     if (draw.percent(60)) {
       laid.put("groupArrangement", draw.of("bunched", "touching", "spaced"));
@@ -139,7 +139,7 @@ final class Cables {
     if (line <= 10 && !method.startsWith("10") && draw.percent(15)) {
       laid.put("insulationLengthM", draw.of(0.0, 0.05, 0.1, 0.3, 0.5, 2.0));
     }
-    if (method.equals("D1")) {
+    if (method.startsWith("D")) {
       laid.put("soilThermalResistivityKMPerW", draw.of(1.0, 2.0, 2.5));
       laid.put("burialDepthM", draw.of(0.5, 0.8));
     }

@@ -59,8 +59,7 @@ final class Circuits {
 
   private ObjectNode draw() {
     ObjectNode body = Bodies.empty();
-    body.put(
-        "edition", draw.of("bs7671-2018-a4", "bs7671-2018-a4", "bs7671-2018-a2", "bs7671-2008"));
+    body.put("edition", draw.of("bs7671-2018-a4", "bs7671-2018-a2", "bs7671-2008", "iec60364"));
     body.put("stage", stage);
     boolean ring = draw.percent(12);
     int lines = !ring && draw.percent(25) ? 3 : 1;
