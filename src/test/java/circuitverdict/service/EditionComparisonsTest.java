@@ -123,6 +123,23 @@ class EditionComparisonsTest {
     assertEquals("411.3.4", found.at("/because/0/to/source/reference").asText(), found::toString);
   }
 
+  /** 47 A by Table 4D5, 46 A by Table B.52.2 (both from memory); by method 103 none at all. */
+  @Test
+  void anotherStandardMovesByItsTables() {
+    String editions = "'editions': ['bs7671-2018-a4', 'iec60364']";
+    JsonNode answer = answer(patched("complies", "{" + editions + "}"));
+    assertEquals("complies", answer.path("verdict").asText());
+    JsonNode found = move(answer, "conductor-rating");
+    assertEquals(47, found.at("/from/limit/value").asInt());
+    assertEquals(46, found.at("/to/limit/value").asInt());
+    String stud = ", 'cable': {'installation': {'referenceMethod': '103'}}";
+    JsonNode moved = answer(patched("complies", "{" + editions + stud + "}"));
+    assertEquals("not-determined", moved.path("verdict").asText());
+    JsonNode unknown = move(moved, "conductor-rating");
+    assertEquals("does-not-comply", unknown.at("/from/verdict").asText());
+    assertEquals("not-determined", unknown.at("/to/verdict").asText());
+  }
+
   /** Amendment 4 carries its data over: nothing moves, though clauses have other names. */
   @Test
   void carriedOverDataMoveNothing() {
