@@ -5,6 +5,7 @@ import circuitverdict.circuit.Board;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.device.GeneralPurpose;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.NoteCode;
@@ -13,6 +14,8 @@ import circuitverdict.fault.GreatestCurrent;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
+import circuitverdict.standard.Constant;
+import java.util.Set;
 
 /**
  * Conditional short-circuit rating of the assembly (536.4.201, IEC 61439-3): the greatest fault
@@ -20,6 +23,8 @@ import circuitverdict.standard.Clause;
  * allows. What each device breaks within it is a check of each circuit.
  */
 final class AssemblyRating {
+  private static final Set<String> NAMED = Set.of("BS 88-2", "BS 88-3", "BS 1361");
+
   private AssemblyRating() {}
 
   static Finding of(Board board, Dossier d) {
@@ -36,30 +41,32 @@ final class AssemblyRating {
             new Pointer(place, "conditionalRatingA"));
     LiveConductors live = LiveConductors.of(board.here());
     Figure greatest = GreatestCurrent.ofWay(board.here(), live, null, d);
+    if (ContradictedCurrent.byLoops(board.here(), live, greatest, d)) {
+      return judgement.undetermined().conclude();
+    }
     judgement.compare(place, greatest, Comparator.AT_MOST, rating);
-    fuse(board, assembly, judgement, d);
+    fuse(board, assembly, greatest, judgement, d);
     return judgement.conclude();
   }
 
-  private static void fuse(Board board, Assembly assembly, Judgement judgement, Dossier d) {
-    Figure most =
-        d.need(
-            "In,fuse",
-            assembly.maximumUpstreamFuseA(),
-            Unit.AMPERE,
-            new Pointer(board.place() + "/assembly", "maximumUpstreamFuseA"));
+  private static void fuse(
+      Board board, Assembly assembly, Figure greatest, Judgement judgement, Dossier d) {
     ProtectiveDevice upstream = board.upstream();
     if (upstream == null) {
       d.missing(new Pointer(board.place(), "upstreamDevice"));
       judgement.undetermined();
       return;
     }
-    if (!(upstream instanceof Fuse)) {
-      // Its maker names fuses: what another device lets through is not known.
-      d.missing(NoteCode.BACK_UP_EVIDENCE_NEEDED, new Pointer(upstream.data().place(), "standard"));
-      judgement.undetermined();
+    if (!(upstream instanceof Fuse fuse && NAMED.contains(standard(fuse)) && general(fuse, d))) {
+      small(upstream, greatest, judgement, d);
       return;
     }
+    Figure most =
+        d.need(
+            "In,fuse",
+            assembly.maximumUpstreamFuseA(),
+            Unit.AMPERE,
+            new Pointer(board.place() + "/assembly", "maximumUpstreamFuseA"));
     Figure rated =
         d.need(
             "In",
@@ -67,5 +74,31 @@ final class AssemblyRating {
             Unit.AMPERE,
             new Pointer(upstream.data().place(), "ratedCurrentA"));
     judgement.compare(upstream.data().place(), rated, Comparator.AT_MOST, most);
+  }
+
+  private static String standard(Fuse fuse) {
+    return fuse.data().standard();
+  }
+
+  private static boolean general(Fuse fuse, Dossier d) {
+    return Boolean.TRUE.equals(GeneralPurpose.of(fuse, d));
+  }
+
+  /**
+   * Its maker names fuses: what another device lets through is not known. At small currents no
+   * assembly is tried for its strength (IEC 61439-1, 10.11.2, from memory): guidance, since that
+   * speaks of its rating.
+   */
+  private static void small(
+      ProtectiveDevice upstream, Figure greatest, Judgement judgement, Dossier d) {
+    Figure untried = d.constant("Icp", Constant.ASSEMBLY_UNTRIED_CURRENT);
+    if (upstream.data().standard() != null
+        && Comparator.atMost(greatest.value(), untried.value())) {
+      d.remark(NoteCode.ASSEMBLY_SMALL_CURRENT, untried);
+      d.restsOn(Dossier.Strength.GUIDANCE);
+      return;
+    }
+    d.missing(NoteCode.BACK_UP_EVIDENCE_NEEDED, new Pointer(upstream.data().place(), "standard"));
+    judgement.undetermined();
   }
 }

@@ -38,20 +38,30 @@ public final class BoardCheck {
     return new BoardCheck(board, fed, edition, explain);
   }
 
+  /** The board, on a supply of which only what holds everywhere is known. */
+  public Board board() {
+    return board;
+  }
+
   /** What its circuits draw, line by line. */
   public LineLoading loading() {
     return loading;
   }
 
   /**
-   * Its findings: demand, conditional rating, and each group behind a residual current device.
+   * Its findings: demand, its main device, conditional rating, and each group behind a residual
+   * current device.
    *
    * @param supply the supply at the board
+   * @param fed the boards that its circuits feed, and those that these do, by place
    */
-  public List<Finding> findings(Supply supply) {
+  public List<Finding> findings(Supply supply, Map<String, Board> fed) {
     Board board = this.board.on(supply);
     List<Finding> findings = new ArrayList<>();
     findings.add(BoardDemand.of(board, loading, loadingDossier));
+    if (BoardBreaking.judges(board.incomer())) {
+      findings.add(BoardBreaking.of(board, board.incomer(), dossier()));
+    }
     String incomer = board.incomer() == null ? null : board.incomer().data().place();
     for (Group group : board.groups()) {
       if (group.device() instanceof Rccb && !group.device().data().place().equals(incomer)) {
@@ -60,15 +70,18 @@ public final class BoardCheck {
     }
     findings.add(AssemblyRating.of(board, dossier()));
     for (Group group : board.groups()) {
-      findings.add(ResidualGrouping.of(board, group, dossier()));
+      findings.add(ResidualGrouping.of(board, group, fed, dossier()));
     }
     return findings;
   }
 
   private Dossier dossier() {
-    return new Dossier(
-        edition,
-        CircuitCheck.allowance(board.here().stage()),
-        explain ? Working.recording() : Working.silent());
+    Dossier dossier =
+        new Dossier(
+            edition,
+            CircuitCheck.allowance(board.here().stage()),
+            explain ? Working.recording() : Working.silent());
+    CircuitCheck.hold(board.here().supply().frequencyHz(), dossier);
+    return dossier;
   }
 }

@@ -2,23 +2,26 @@ package circuitverdict.check;
 
 import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Board.Group;
+import circuitverdict.circuit.Board.Way;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
+import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.LineLoading;
+import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
-import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
 import circuitverdict.quantity.Comparator;
 import circuitverdict.quantity.Unit;
 import circuitverdict.standard.Clause;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * What a board draws (311.1) against what stands before its circuits: the main switch or device
@@ -34,17 +37,32 @@ public final class BoardDemand {
     String subject = board.place() + "/incomer";
     Judgement judgement =
         new Judgement(CheckName.BOARD_DEMAND, board.here(), d, subject).by(Clause.MAXIMUM_DEMAND);
-    Figure demand = loading.greatest();
-    if (!demand.known()) {
+    Load load = new Load(judgement, loading);
+    if (!load.known()) {
       judgement.undetermined();
     }
-    incomer(board, demand, judgement, d);
-    if (board.upstream() != null) {
-      Figure carries = RatedCurrent.of(board.upstream(), d);
-      judgement.compare(board.upstream().data().place(), demand, Comparator.AT_MOST, carries);
+    incomer(board, load, judgement, d);
+    for (ProtectiveDevice device : board.before()) {
+      load.hold(device.data().place(), RatedCurrent.of(device, d));
     }
-    feeder(board, loading, judgement, d);
+    feeder(board, load, d);
+    poles(board, judgement, d);
     return judgement.conclude();
+  }
+
+  /** The demand held against what carries it; of one that is not known only what fails. */
+  private record Load(Judgement judgement, LineLoading loading) {
+    boolean known() {
+      return loading.greatest().known();
+    }
+
+    void hold(String about, Figure carries) {
+      if (known()) {
+        judgement.compare(about, loading.greatest(), Comparator.AT_MOST, carries);
+      } else {
+        judgement.atBest(about, loading.least(), Comparator.AT_MOST, carries);
+      }
+    }
   }
 
   /** Of circuits that share a residual current device that breaks no overload. */
@@ -57,23 +75,21 @@ public final class BoardDemand {
             group.device().data().ratedCurrentA(),
             Unit.AMPERE,
             new Pointer(place, "ratedCurrentA"));
-    SwitchOverload.hold(board, place, carries, before(board, true), group.ways(), judgement, d);
+    SwitchOverload.hold(board, place, carries, before(board, true, d), group.ways(), judgement, d);
     return judgement.conclude();
   }
 
   /** The overcurrent devices before the circuits of a board, or before its incomer. */
-  private static List<ProtectiveDevice> before(Board board, boolean withIncomer) {
+  private static List<ProtectiveDevice> before(Board board, boolean withIncomer, Dossier d) {
     List<ProtectiveDevice> before = new ArrayList<>(2);
-    if (withIncomer && board.incomer() != null && breaksOverload(board.incomer())) {
+    if (withIncomer && board.incomer() != null && breaksOverload(board.incomer(), d)) {
       before.add(board.incomer());
     }
-    if (board.upstream() != null) {
-      before.add(board.upstream());
-    }
+    before.addAll(board.before());
     return before;
   }
 
-  private static void incomer(Board board, Figure demand, Judgement judgement, Dossier d) {
+  private static void incomer(Board board, Load load, Judgement judgement, Dossier d) {
     ProtectiveDevice incomer = board.incomer();
     if (incomer == null) {
       d.missing(new Pointer(board.place(), "incomer"));
@@ -86,7 +102,7 @@ public final class BoardDemand {
       d.missing(new Pointer(place, "standard"));
       judgement.undetermined();
     }
-    boolean breaksOverload = breaksOverload(incomer);
+    boolean breaksOverload = breaksOverload(incomer, d);
     Figure carries =
         breaksOverload
             ? RatedCurrent.of(incomer, d)
@@ -95,33 +111,58 @@ public final class BoardDemand {
                 incomer.data().ratedCurrentA(),
                 Unit.AMPERE,
                 new Pointer(place, "ratedCurrentA"));
-    judgement.compare(place, demand, Comparator.AT_MOST, carries);
+    load.hold(place, carries);
     if (!breaksOverload) {
       SwitchOverload.hold(
-          board, place, carries.as("In,switch"), before(board, false), board.ways(), judgement, d);
+          board,
+          place,
+          carries.as("In,switch"),
+          before(board, false, d),
+          board.ways(),
+          judgement,
+          d);
     }
   }
 
-  private static boolean breaksOverload(ProtectiveDevice device) {
+  private static boolean breaksOverload(ProtectiveDevice device, Dossier d) {
     return device instanceof Breaker
         || device instanceof AdjustableBreaker
-        || device instanceof Fuse;
+        || device instanceof Fuse fuse && Boolean.TRUE.equals(GeneralPurpose.of(fuse, d));
   }
 
-  /** A stated design current of the circuit that feeds the board stands for its diversity. */
-  private static void feeder(Board board, LineLoading loading, Judgement judgement, Dossier d) {
+  /** What was stated as the load of the circuit that feeds the board is no less than it draws. */
+  private static void feeder(Board board, Load load, Dossier d) {
     LiveConductors live = LiveConductors.of(board.here());
     Figure stated = DesignCurrent.of(board.here(), live, d.trial());
-    if (!stated.known()) {
+    if (stated.known()) {
+      Pointer at = new Pointer(board.place() + "/load", "designCurrentA");
+      load.hold(at.text(), new Figure("Ib", stated.value(), Unit.AMPERE, at));
+    }
+  }
+
+  /**
+   * A main switch has a pole for each line that the circuits load, and an RCCB one for a neutral.
+   */
+  private static void poles(Board board, Judgement judgement, Dossier d) {
+    ProtectiveDevice incomer = board.incomer();
+    TreeSet<Integer> lines = new TreeSet<>();
+    boolean neutral = false;
+    for (Way way : board.ways()) {
+      lines.addAll(way.lines());
+      LiveConductors live = way.circuit() == null ? null : LiveConductors.of(way.circuit());
+      neutral |= live != null && live.neutral();
+    }
+    int needed = lines.size() + (neutral && incomer instanceof Rccb ? 1 : 0);
+    if (incomer == null || needed < 2) {
       return;
     }
-    Pointer at = new Pointer(board.place() + "/load", "designCurrentA");
-    Figure designed = new Figure("Ib", stated.value(), Unit.AMPERE, at);
-    Figure connected = loading.greatestConnected();
-    if (board.diversityFactor() != null) {
-      judgement.compare(at.text(), loading.greatest(), Comparator.AT_MOST, designed);
-    } else if (connected.known() && !Comparator.atMost(connected.value(), designed.value())) {
-      d.remark(NoteCode.DIVERSITY_BY_DESIGN_CURRENT, designed, connected);
-    }
+    Pointer at = new Pointer(incomer.data().place(), "poles");
+    Integer poles = incomer.data().poles();
+    Figure stated = d.need("p", poles == null ? null : (double) poles, Unit.ONE, at);
+    judgement.classed(
+        incomer.data().place(),
+        stated,
+        Comparator.AT_LEAST,
+        Figure.derived("p,min", needed, Unit.ONE));
   }
 }

@@ -9,6 +9,7 @@ import circuitverdict.explain.Shared;
 import circuitverdict.explain.Working;
 import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
+import circuitverdict.standard.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -78,10 +79,7 @@ public final class CircuitCheck {
       Check check, Circuit circuit, Edition edition, boolean explain, Shared shared) {
     Working working = explain ? Working.recording() : Working.silent();
     Dossier dossier = new Dossier(edition, allowance(circuit.stage()), working, shared);
-    Double frequency = circuit.supply().frequencyHz();
-    if (frequency != null && frequency != edition.constant(Constant.FREQUENCY).number()) {
-      dossier.block(new Pointer("/supply", "frequencyHz"));
-    }
+    hold(circuit.supply().frequencyHz(), dossier);
     Finding finding = check.evaluate(circuit, dossier);
     boolean byStandIn = finding.reason() == Reason.STAND_IN_FAILS;
     if (byStandIn && circuit.supply().basis() == null && readsSupply(circuit.supply())) {
@@ -91,6 +89,14 @@ public final class CircuitCheck {
       return atBest.verdict() == Verdict.DOES_NOT_COMPLY ? atBest : finding;
     }
     return finding;
+  }
+
+  /** At another frequency than that of the tables no verdict rests on them. */
+  static void hold(Double frequency, Dossier dossier) {
+    Value tabled = dossier.edition().constant(Constant.FREQUENCY);
+    if (frequency != null && frequency != tabled.number()) {
+      dossier.block(new Pointer("/supply", "frequencyHz"));
+    }
   }
 
   private static boolean readsSupply(Supply supply) {

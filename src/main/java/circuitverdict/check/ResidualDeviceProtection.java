@@ -101,7 +101,7 @@ final class ResidualDeviceProtection {
     return RatedCurrent.of(device, d);
   }
 
-  private static void shortCircuit(
+  static void shortCircuit(
       Circuit circuit, LiveConductors live, Rccb residual, Judgement judgement, Dossier d) {
     String place = residual.data().place();
     Figure greatest = GreatestCurrent.ofWay(circuit, live, null, d);

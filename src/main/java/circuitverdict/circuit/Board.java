@@ -9,7 +9,7 @@ import java.util.List;
  * @param here a circuit of no load that stands at the board: its supply, stage and requirements;
  *     its load is the stated one of the circuit that feeds the board, if any
  * @param incomer its main switch or device; null where none is stated
- * @param upstream the nearest overcurrent device before the board; null where none is stated
+ * @param before overcurrent devices that carry all of the board before its incomer, nearest first
  * @param assembly the assembly that houses it
  * @param diversityFactor share of the sum of its circuits that it draws at most; null where not
  *     stated
@@ -20,7 +20,7 @@ public record Board(
     String place,
     Circuit here,
     ProtectiveDevice incomer,
-    ProtectiveDevice upstream,
+    List<ProtectiveDevice> before,
     Assembly assembly,
     Double diversityFactor,
     List<Way> ways,
@@ -32,7 +32,7 @@ public record Board(
    * @param place JSON pointer of the circuit in the request
    * @param lines numbers of the lines that it loads, 1 to 3; empty where they are not known
    * @param circuit the circuit as it is judged; null where what is stated of it is not valid
-   * @param feedsBoard whether it feeds a board whose circuits are its load
+   * @param feedsBoard whether it feeds a board, which draws its load
    */
   public record Way(String place, List<Integer> lines, Circuit circuit, boolean feedsBoard) {}
 
@@ -44,9 +44,14 @@ public record Board(
    */
   public record Group(ProtectiveDevice device, List<Way> ways) {}
 
+  /** The nearest overcurrent device before its incomer; null where none is stated. */
+  public ProtectiveDevice upstream() {
+    return before.isEmpty() ? null : before.get(0);
+  }
+
   /** The same board on another supply. */
   public Board on(Supply supply) {
     return new Board(
-        place, here.with(supply), incomer, upstream, assembly, diversityFactor, ways, groups);
+        place, here.with(supply), incomer, before, assembly, diversityFactor, ways, groups);
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
  * @param kind kind of load
  * @param use lighting or other: decides the limit of voltage drop
  * @param designCurrentA Ib, A
+ * @param voltageDropCurrentA by how much the drop counts where the lines are not loaded alike, A
  * @param ratedPowerW power of one, W
  * @param ratedVoltageV voltage at which the power holds, V
  * @param efficiencyPercent of a motor, %
@@ -28,6 +29,7 @@ public record Load(
     Kind kind,
     Use use,
     Double designCurrentA,
+    Double voltageDropCurrentA,
     Double ratedPowerW,
     Double ratedVoltageV,
     Double efficiencyPercent,
@@ -107,6 +109,7 @@ public record Load(
         kind,
         use,
         designCurrentA,
+        voltageDropCurrentA,
         ratedPowerW,
         ratedVoltageV,
         efficiencyPercent,

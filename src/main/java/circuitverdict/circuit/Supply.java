@@ -86,6 +86,8 @@ public record Supply(
     DECLARED,
     MEASURED_COLD,
     CALCULATED_HOT,
+    /** Computed with figures that stand in for ones not stated. */
+    ESTIMATED,
     TYPICAL
   }
 

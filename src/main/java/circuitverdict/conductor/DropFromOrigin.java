@@ -57,15 +57,28 @@ public final class DropFromOrigin {
     return OneLine.stands(circuit, live, d) ? new LiveConductors(1, true) : live;
   }
 
-  /** Of all cables in series, V, with a temperature correction. */
+  /**
+   * Of all cables in series, V, with a temperature correction; of several lines that are not loaded
+   * alike by the current that is stated for it.
+   */
   public static Figure volts(
       Circuit circuit, LiveConductors live, Figure current, Figure correction, Dossier d) {
+    Figure counts = counting(circuit, live, current, d);
     Figure sum = null;
     for (Cable cable : Wiring.cables(circuit)) {
-      Figure part = VoltageDropOfCable.volts(cable, circuit.load(), live, current, correction, d);
+      Figure part = VoltageDropOfCable.volts(cable, circuit.load(), live, counts, correction, d);
       sum = sum == null ? part : d.working().step(SUM, sum.as("ΔUsum"), part);
     }
     return sum;
+  }
+
+  private static Figure counting(Circuit circuit, LiveConductors live, Figure current, Dossier d) {
+    Double stated = circuit.load().voltageDropCurrentA();
+    if (stated == null || live == null || live.lines() < 2) {
+      return current;
+    }
+    Figure counts = d.given("Ib", stated, Unit.AMPERE, At.VOLTAGE_DROP_CURRENT);
+    return current.known() ? Figure.greater(counts, current) : current;
   }
 
   /** Before and along, % of the nominal voltage. */

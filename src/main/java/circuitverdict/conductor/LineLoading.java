@@ -18,7 +18,8 @@ import java.util.TreeSet;
 /**
  * What the circuits of a board draw, line by line (311.1): their design currents added as numbers,
  * whatever their power factors, which is never less than they draw together; then the share of it
- * that the stated diversity leaves, all of it where none is stated.
+ * that the stated diversity leaves, all of it where none is stated, and never less than the largest
+ * of them draws alone.
  *
  * @param lines the lines of the board that carry a load, in order
  */
@@ -28,6 +29,7 @@ public record LineLoading(List<Line> lines) {
 
   private static final String SUM = "Isum,L";
   private static final String DEMAND = "IL";
+  private static final String LARGEST = "Ib,max";
 
   /**
    * One line.
@@ -35,15 +37,16 @@ public record LineLoading(List<Line> lines) {
    * @param number 1 to 3
    * @param connected sum of the design currents, A
    * @param demand what of it is drawn at most, A
+   * @param least the same of the circuits alone whose currents are known, A
    */
-  public record Line(int number, Figure connected, Figure demand) {}
+  public record Line(int number, Figure connected, Figure demand, Figure least) {}
 
   private record Sums(Formula add, Formula share) {
     static Sums of(int line) {
       String sum = SUM + line;
       return new Sums(
           Formula.of(sum, Unit.AMPERE, sum + " + Ib"),
-          Formula.of(DEMAND + line, Unit.AMPERE, "kd·" + sum));
+          Formula.of(DEMAND + line, Unit.AMPERE, "max(kd·" + sum + "; " + LARGEST + ")"));
     }
   }
 
@@ -57,14 +60,7 @@ public record LineLoading(List<Line> lines) {
   public static LineLoading of(Board board, Map<String, LineLoading> fed, Dossier d) {
     TreeSet<Integer> numbers = new TreeSet<>();
     board.ways().forEach(way -> numbers.addAll(way.lines()));
-    boolean whole = true;
-    for (Way way : board.ways()) {
-      if (way.lines().isEmpty()) {
-        Pointer live = new Pointer(way.place(), "liveConductors");
-        d.missing(board.here().supply().phases() == null ? At.PHASES : live);
-        whole = false;
-      }
-    }
+    boolean whole = placed(board, d);
     Figure share =
         d.given(
             "kd", board.diversityFactor(), Unit.ONE, new Pointer(board.place(), "diversityFactor"));
@@ -72,16 +68,53 @@ public record LineLoading(List<Line> lines) {
     Working working = board.ways().size() > MOST_STEPS ? Working.silent() : d.working();
     List<Line> lines = new ArrayList<>();
     for (int number : numbers) {
-      Sums sums = FORMULAE.get(number - 1);
-      Figure sum = Figure.derived(SUM + number, whole ? 0 : Double.NaN, Unit.AMPERE);
-      for (Way way : board.ways()) {
-        if (way.lines().contains(number)) {
-          sum = working.step(sums.add(), sum, current(way, number, fed, d));
-        }
-      }
-      lines.add(new Line(number, sum, d.working().step(sums.share(), share, sum)));
+      lines.add(line(board, number, whole, share, fed, working, d));
     }
     return new LineLoading(lines);
+  }
+
+  /** Whether of each circuit the lines are known; which are not is noted. */
+  private static boolean placed(Board board, Dossier d) {
+    boolean all = true;
+    for (Way way : board.ways()) {
+      if (way.circuit() == null) {
+        d.missing(new Pointer(way.place(), ""));
+        all = false;
+      } else if (way.lines().isEmpty()) {
+        Pointer live = new Pointer(way.place(), "liveConductors");
+        d.missing(board.here().supply().phases() == null ? At.PHASES : live);
+        all = false;
+      }
+    }
+    return all;
+  }
+
+  private static Line line(
+      Board board,
+      int number,
+      boolean whole,
+      Figure share,
+      Map<String, LineLoading> fed,
+      Working working,
+      Dossier d) {
+    Sums sums = FORMULAE.get(number - 1);
+    Figure sum = Figure.derived(SUM + number, whole ? 0 : Double.NaN, Unit.AMPERE);
+    Figure largest = Figure.derived(LARGEST, 0, Unit.AMPERE);
+    double known = 0;
+    for (Way way : board.ways()) {
+      if (way.circuit() != null && way.lines().contains(number)) {
+        Figure current = current(way, number, fed, d);
+        sum = working.step(sums.add(), sum, current);
+        largest = Figure.greater(largest, current.as(LARGEST));
+        known += current.known() ? current.value() : 0;
+      }
+    }
+    double least = Math.max(share.value() * known, largest.value());
+    return new Line(
+        number,
+        sum,
+        d.working().step(sums.share(), share, sum, largest),
+        Figure.derived(DEMAND + number, least, Unit.AMPERE));
   }
 
   /** The greatest demand of a line, A; unknown where that of any line is. */
@@ -96,28 +129,19 @@ public record LineLoading(List<Line> lines) {
     return greatest;
   }
 
-  /** The greatest sum of a line, A; unknown where that of any line is. */
-  public Figure greatestConnected() {
-    Figure greatest = Figure.unknown(SUM, Unit.AMPERE);
+  /** The greatest demand of a line by what is known alone, A: it is no less. */
+  public Figure least() {
+    Figure least = Figure.derived(DEMAND, 0, Unit.AMPERE);
     for (Line line : lines) {
-      if (!line.connected().known()) {
-        return Figure.unknown(SUM, Unit.AMPERE);
-      }
-      greatest = Figure.greater(line.connected(), greatest);
+      least = Figure.greater(line.least(), least);
     }
-    return greatest;
+    return least;
   }
 
   private static Figure current(Way way, int line, Map<String, LineLoading> fed, Dossier d) {
     Pointer at = new Pointer(way.place() + "/load", "designCurrentA");
-    if (way.circuit() == null) {
-      d.missing(new Pointer(way.place(), ""));
-      return Figure.unknown("Ib", Unit.AMPERE);
-    }
     if (way.feedsBoard()) {
-      // What is missing is told of the board that it feeds.
-      Figure demand = fed.get(way.place()).demand(line);
-      return new Figure("Ib", demand.value(), Unit.AMPERE, new Pointer(way.place(), "circuits"));
+      return drawn(way, fed.get(way.place()), line, d);
     }
     Dossier own = d.trial();
     Figure current = DesignCurrent.of(way.circuit(), LiveConductors.of(way.circuit()), own);
@@ -125,6 +149,19 @@ public record LineLoading(List<Line> lines) {
       d.missing(at);
     }
     return new Figure("Ib", current.value(), Unit.AMPERE, at);
+  }
+
+  /**
+   * What a board draws that the circuit feeds: more in proportion where that was designed for more.
+   * What is missing is told of the board.
+   */
+  private static Figure drawn(Way way, LineLoading board, int line, Dossier d) {
+    double demand = board.demand(line).value();
+    double greatest = board.greatest().value();
+    double designed =
+        DesignCurrent.of(way.circuit(), LiveConductors.of(way.circuit()), d.trial()).value();
+    double times = designed > greatest && greatest > 0 ? designed / greatest : 1;
+    return new Figure("Ib", demand * times, Unit.AMPERE, new Pointer(way.place(), "circuits"));
   }
 
   private Figure demand(int number) {

@@ -52,6 +52,7 @@ public final class At {
   public static final Pointer LOAD_USE = new Pointer(LOAD, "use");
   public static final Pointer CONNECTION = new Pointer(LOAD, "connection");
   public static final Pointer DESIGN_CURRENT = new Pointer(LOAD, "designCurrentA");
+  public static final Pointer VOLTAGE_DROP_CURRENT = new Pointer(LOAD, "voltageDropCurrentA");
   public static final Pointer POWER_FACTOR = new Pointer(LOAD, "powerFactor");
   public static final Pointer THIRD_HARMONIC = new Pointer(LOAD, "thirdHarmonicPercent");
   public static final Pointer STANDING_CURRENT = new Pointer(LOAD, "protectiveConductorCurrentA");

@@ -152,6 +152,8 @@ public enum NoteCode {
       "The earth fault loop impedance stands for the line–neutral loop: armour, large protective"
           + " conductors and bonded steel can make the earth path the better one."),
   TYPICAL_LOOP_IMPEDANCE("Loop impedance taken as the typical greatest value declared."),
+  ESTIMATED_SUPPLY(
+      "The supply follows from figures that stand in for ones not stated: it carries no failure."),
   TYPICAL_FAULT_CURRENT("Greatest fault current taken as the typical value declared."),
   ASSUMED_NOT_HIGHER_RISK(
       "Premises taken as none of those in which arc fault detection is owed (421.1.7)."),
@@ -168,9 +170,9 @@ public enum NoteCode {
   STANDING_OF_LINES(
       "Standing currents of different lines add to less than the sum of their figures: a measurement"
           + " would settle the question."),
-  DIVERSITY_BY_DESIGN_CURRENT(
-      "The stated design current of the circuit that feeds the board is less than the sum of what the"
-          + " board feeds: it stands for their diversity."),
+  ASSEMBLY_SMALL_CURRENT(
+      "The assembly is behind no fuse that its maker names: at a current of this size none is asked"
+          + " for (IEC 61439-1, 10.11.2)."),
   MEMBER_NOT_USED("This member is not used by this operation."),
   NO_REMEDY("No single change of those tried mends this check without breaking another."),
   PRINTED_VALUE_ADMITS(

@@ -1,6 +1,9 @@
 package circuitverdict.fault;
 
+import circuitverdict.circuit.Circuit;
+import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.Supply;
+import circuitverdict.conductor.FeederPart;
 import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -27,6 +30,24 @@ public final class EarthElectrode {
   /** The least that it may be: what limits the greatest earth fault current. */
   static Figure least(Supply supply, Dossier d) {
     return widened(LEAST, asStated(supply, d), supply, d);
+  }
+
+  /**
+   * The greatest that the electrode and the protective conductors to the far end of a circuit may
+   * be, Ω; unknown but in TT, and where no electrode is stated.
+   */
+  public static Figure withConductors(Circuit feeder, Dossier d) {
+    Supply supply = feeder.supply();
+    LiveConductors live = LiveConductors.of(feeder);
+    boolean stated = supply.earthElectrodeResistanceOhm() != null;
+    if (supply.earthing() != Supply.Earthing.TT || !stated || live == null) {
+      return Figure.unknown("RA", Unit.OHM);
+    }
+    FeederPart part = FeederPart.of(feeder, live, true, d);
+    double electrode = greatest(supply, d).value();
+    double back = part.earth().value() - part.line().value();
+    boolean known = !d.standsAtBest();
+    return Figure.derived("RA", known ? electrode + back : Double.NaN, Unit.OHM);
   }
 
   /** As stated, for what fails whatever the uncertainty of a reading. */

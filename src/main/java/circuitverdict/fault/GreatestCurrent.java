@@ -253,6 +253,9 @@ public final class GreatestCurrent {
 
   static Figure read(double ampere, Pointer at, Supply supply, Dossier d) {
     Figure stated = new Figure("If,max", ampere, Unit.AMPERE, at);
+    if (supply.basis() == Supply.Basis.ESTIMATED) {
+      d.assumeCurable(NoteCode.ESTIMATED_SUPPLY, At.BASIS);
+    }
     if (!Uncertainty.measured(supply)) {
       return d.working().look(stated);
     }

@@ -139,7 +139,14 @@ public final class SupplyLoop {
       d.missing(At.BASIS);
       return Figure.unknown(EARTH, Unit.OHM);
     }
+    if (basis == Supply.Basis.ESTIMATED && !d.allows(Allowance.TABLE_DEFAULTS)) {
+      d.missing(At.BASIS);
+      return Figure.unknown(EARTH, Unit.OHM);
+    }
     Figure stated = new Figure(EARTH, ohm, Unit.OHM, at);
+    if (basis == Supply.Basis.ESTIMATED) {
+      d.assumeCurable(NoteCode.ESTIMATED_SUPPLY, At.BASIS);
+    }
     if (basis == Supply.Basis.TYPICAL) {
       d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
     }

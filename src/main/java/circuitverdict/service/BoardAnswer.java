@@ -4,18 +4,21 @@ import circuitverdict.check.BoardCheck;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Selectivity;
+import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Feeder;
 import circuitverdict.conductor.DropFromOrigin;
 import circuitverdict.conductor.LineLoading;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Working;
+import circuitverdict.fault.EarthElectrode;
 import circuitverdict.fault.FaultNetwork;
 import circuitverdict.service.CircuitAnswer.Judged;
 import circuitverdict.service.edge.BoardBody;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.wire.BoardComposer;
 import circuitverdict.service.wire.BoardItem;
+import circuitverdict.service.wire.BoardItem.Upstream;
 import circuitverdict.service.wire.BoardJson;
 import circuitverdict.service.wire.BoardNode;
 import circuitverdict.service.wire.BoardPlace;
@@ -50,6 +53,7 @@ public final class BoardAnswer {
   private final CircuitAnswer single;
   private final BoardComposer composer;
   private final Map<String, BoardCheck> checks = new LinkedHashMap<>();
+  private final Map<String, Board> fed = new LinkedHashMap<>();
   private final Map<String, PointSupply> points = new LinkedHashMap<>();
   private final Map<String, LineLoading> loadings = new LinkedHashMap<>();
   private final List<BoardItem> items = new ArrayList<>();
@@ -69,7 +73,7 @@ public final class BoardAnswer {
 
   /** The bytes of the answer. */
   public byte[] bytes() {
-    BoardPlace place = BoardPlace.root(root);
+    BoardPlace place = BoardPlace.root(root, edition);
     load(place);
     network(place);
     if (whole.has("cable")) {
@@ -99,6 +103,9 @@ public final class BoardAnswer {
     }
     BoardCheck check = BoardCheck.of(composer.board(place), composer.loadings(), edition, full);
     checks.put(place.node().place(), check);
+    if (place.node() != root) {
+      fed.put(place.node().place(), check.board());
+    }
     composer.keep(place.node().place(), check.loading());
   }
 
@@ -129,26 +136,34 @@ public final class BoardAnswer {
   }
 
   private JsonNode source() {
-    boolean computed = whole.path("supply").has("transformer");
-    return computed ? points.get("/supply").supply() : whole.path("supply");
+    JsonNode stated = whole.path("supply");
+    if (!stated.has("transformer")) {
+      return stated;
+    }
+    double drop = stated.path("voltageDropPercent").asDouble(Double.NaN);
+    return points.get("/supply").withDrop(drop).supply();
   }
 
-  /** The supply at the far end of a circuit, with the voltage drop up to there. */
+  /** The supply at the far end of a circuit, with voltage drop and electrode up to there. */
   private JsonNode fed(BoardPlace place, Circuit feeder) {
     PointSupply point = points.get(place.node().place() + "/cable");
     if (point == null) {
       return composer.unknown(place);
     }
     Dossier d = new Dossier(edition, CircuitCheck.allowance(stage), Working.silent());
-    double drop = DropFromOrigin.atFarEnd(feeder, d).value();
-    return point.withDrop(drop).supply();
+    return point
+        .withDrop(DropFromOrigin.atFarEnd(feeder, d).value())
+        .withElectrode(EarthElectrode.withConductors(feeder, d).value())
+        .supply();
   }
 
   private void judge(BoardPlace board, JsonNode supply) {
     Circuit here = CircuitMapping.circuit(((ObjectNode) whole).objectNode().set("supply", supply));
     BoardCheck check = checks.get(board.node().place());
-    findings.addAll(check.findings(here.supply()));
-    loadings.put(board.node().place(), check.loading());
+    if (board.node().valid()) {
+      findings.addAll(check.findings(here.supply(), fed));
+      loadings.put(board.node().place(), check.loading());
+    }
     for (BoardNode way : board.node().ways()) {
       if (!way.valid()) {
         items.add(BoardItem.refused(way));
@@ -160,7 +175,7 @@ public final class BoardAnswer {
       }
       ObjectNode request = composer.circuit(board, way, supply);
       Judged judged = single.judge(Sourced.plain(request), UnusedMembers.ofCheck(request), full);
-      items.add(item(way, judged, selectivity(board, request, judged.circuit())));
+      items.add(item(way, judged, selectivity(board, way, judged.circuit())));
       if (way.feedsBoard()) {
         BoardPlace below = board.below(way);
         judge(below, fed(below, judged.circuit()));
@@ -168,24 +183,22 @@ public final class BoardAnswer {
     }
   }
 
-  private static BoardItem item(BoardNode node, Judged judged, List<Finding> selectivity) {
+  private static BoardItem item(BoardNode node, Judged judged, List<Upstream> selectivity) {
     String etag = Representation.etag(judged.bytes());
     return new BoardItem(node, etag, judged.bytes(), judged.result(), selectivity);
   }
 
-  /** Selectivity to the devices beyond the one that the circuit's own check has upstream. */
-  private List<Finding> selectivity(BoardPlace board, ObjectNode request, Circuit circuit) {
-    Before nearest = board.nearest();
-    boolean own = request.has("residualDevice");
-    List<Finding> found = new ArrayList<>();
+  /** Selectivity to the devices before the board that the circuit's own check has not upstream. */
+  private List<Upstream> selectivity(BoardPlace board, BoardNode way, Circuit circuit) {
+    Before nearest = way.own().has("upstreamDevice") ? null : board.nearest();
+    Before serving = composer.serving(board, way);
+    List<Upstream> found = new ArrayList<>();
     for (Before before : board.chain()) {
-      boolean serves = own && before.node().equals(request.get("residualDevice"));
-      if (before.equals(nearest) || serves || !before.mayOpen()) {
+      if (before == nearest || before == serving || !before.mayOpen()) {
         continue;
       }
       Circuit behind = circuit.withUpstream(before.upstream());
-      Finding finding = CircuitCheck.one(SELECTIVITY, behind, edition, full);
-      found.add(finding.about(before.place()));
+      found.add(new Upstream(before.place(), CircuitCheck.one(SELECTIVITY, behind, edition, full)));
     }
     return found;
   }

@@ -24,6 +24,7 @@ public enum Constant {
   ADJUSTABLE_TESTS_MAGNETIC_TOLERANCE("adjustable-tests", "magnetic-tolerance"),
   ASSEMBLY_CONDITIONAL_GREATEST_CURRENT("assembly-conditional", "greatest-current"),
   ASSEMBLY_CONDITIONAL_GREATEST_FUSE("assembly-conditional", "greatest-fuse"),
+  ASSEMBLY_UNTRIED_CURRENT("assembly-untried", "current"),
   BREAKER_TESTS_CONVENTIONAL_NON_TRIPPING("breaker-tests", "conventional-non-tripping"),
   BREAKER_TESTS_CONVENTIONAL_TRIPPING("breaker-tests", "conventional-tripping"),
   BREAKER_TESTS_DRAWN_ASYMPTOTE("breaker-tests", "drawn-asymptote"),

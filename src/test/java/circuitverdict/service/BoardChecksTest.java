@@ -51,7 +51,8 @@ class BoardChecksTest {
             "/circuits/0/circuits/0",
             "/circuits/0/circuits/0/circuits/0",
             "/circuits/0/circuits/0/circuits/1",
-            "/circuits/0/circuits/1"),
+            "/circuits/0/circuits/1",
+            "/circuits/0/circuits/2"),
         answer.path("circuits").findValuesAsText("pointer").stream()
             .filter(text -> text.matches("(/circuits/\\d+)+"))
             .toList());
@@ -133,7 +134,7 @@ class BoardChecksTest {
     ObjectNode board =
         Boards.with(Boards.threeLevels(), "/circuits/0/cable/lengthM", Variations.tree("-1"));
     JsonNode answer = Boards.answer(board);
-    assertEquals(5, answer.path("circuits").size());
+    assertEquals(6, answer.path("circuits").size());
     assertTrue(Boards.item(answer, "/circuits/0").has("problem"));
     JsonNode heater = Boards.item(answer, "/circuits/0/circuits/1");
     JsonNode disconnection = Boards.finding(heater, "earth-fault-disconnection");

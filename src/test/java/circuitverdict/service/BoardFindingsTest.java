@@ -50,15 +50,81 @@ class BoardFindingsTest {
   void theDeviceUpstreamCarriesTheDemand() {
     JsonNode found = demand(Boards.with(board(), "/upstreamDevice/ratedCurrentA", 20));
     assertEquals("does-not-comply", found.path("verdict").textValue());
-    assertEquals(20.88, found.at("/actual/value").doubleValue(), 1e-12);
+    assertEquals(26.1, found.at("/actual/value").doubleValue(), 1e-12);
     assertEquals(20, found.at("/limit/value").doubleValue());
   }
 
-  /** Without a stated diversity all of it counts: 26.1 A, not 20.88. */
+  /** Each of all devices before the board carries it, not the nearest alone. */
+  @Test
+  void everyDeviceBeforeTheBoardCarriesTheDemand() {
+    JsonNode device = Variations.tree("{\"standard\": \"BS 88-3\", \"ratedCurrentA\": 80}");
+    ObjectNode board = Boards.with(board(), "/device", device);
+    JsonNode found = demand(Boards.with(board, "/upstreamDevice/ratedCurrentA", 16));
+    assertEquals("does-not-comply", found.path("verdict").textValue());
+  }
+
+  /** Without a stated diversity all of it counts: 39.1 A, not 31.28; one circuit has none. */
   @Test
   void noDiversityIsTheStrictest() {
-    JsonNode answer = Boards.answer(Boards.with(board(), "/diversityFactor", null));
-    assertEquals(26.1, answer.at("/totals/0/lines/0/demandA").doubleValue());
+    ObjectNode board = board();
+    assertEquals(26.1, drawn(board));
+    board.withArray("/circuits/1/liveConductors").removeAll().add("L1").add("N");
+    assertEquals(31.28, drawn(board), 1e-12);
+    assertEquals(39.1, drawn(Boards.with(board, "/diversityFactor", null)), 1e-12);
+    assertEquals(26.1, drawn(Boards.with(board, "/diversityFactor", 0.1)), 1e-12);
+  }
+
+  private static double drawn(JsonNode board) {
+    return Boards.answer(board).at("/totals/0/lines/0/demandA").doubleValue();
+  }
+
+  /** What is known of a line may exceed what carries it, whatever the rest draws. */
+  @Test
+  void aKnownOverloadFailsWhateverElseIsDrawn() {
+    ObjectNode board = Boards.with(board(), "/circuits/1/load/designCurrentA", null);
+    assertEquals("not-determined", demand(board).path("verdict").textValue());
+    JsonNode found = demand(Boards.with(board, "/upstreamDevice/ratedCurrentA", 20));
+    assertEquals("does-not-comply", found.path("verdict").textValue());
+  }
+
+  /** Two lines are loaded: a switch of one pole, or an RCCB of two, serves no such board. */
+  @ParameterizedTest
+  @CsvSource({
+    "IEC 60947-3, 1, does-not-comply",
+    "IEC 60947-3, 2, complies",
+    "IEC 61008-1, 2, does-not-comply",
+    "IEC 61008-1, 3, complies"
+  })
+  void theIncomerHasAPoleForEachLine(String standard, int poles, String verdict) {
+    ObjectNode board = Boards.with(board(), "/incomer/standard", standard);
+    JsonNode found = demand(Boards.with(board, "/incomer/poles", poles));
+    assertEquals(verdict, found.path("verdict").textValue(), found::toString);
+  }
+
+  /** The main device meets the currents of the busbars: 3100 A of three lines. */
+  @ParameterizedTest
+  @CsvSource({
+    "IEC 60898-1, breakingCapacityA, 3100, complies",
+    "IEC 60898-1, breakingCapacityA, 1500, does-not-comply",
+    "IEC 60898-1, , 0, not-determined",
+    "IEC 61008-1, conditionalCapacityA, 3100, complies",
+    "IEC 61008-1, conditionalCapacityA, 2000, does-not-comply",
+    "IEC 61008-1, , 0, not-determined"
+  })
+  void theMainDeviceBreaksOrStandsWhatFlowsThere(
+      String standard, String member, double capacity, String verdict) {
+    JsonNode device =
+        Variations.tree(
+            "{\"standard\": \""
+                + standard
+                + "\", \"ratedCurrentA\": 63, \"poles\": 4, \"residual\": {\"operatingCurrentA\":"
+                + " 0.3, \"type\": \"A\", \"delay\": \"general\"}}");
+    ObjectNode board = Boards.with(board(), INCOMER, device);
+    // Behind no fuse of a unit to IEC 61439-3: nothing but its own capacity counts.
+    board = Boards.with(board, "/assembly/standard", "IEC 61439-2");
+    board = member == null ? board : Boards.with(board, "/incomer/" + member, capacity);
+    JsonNode found = finding(board, "breaking-capacity", INCOMER);
+    assertEquals(verdict, found.path("verdict").textValue(), found::toString);
   }
 
   /**
@@ -84,7 +150,7 @@ class BoardFindingsTest {
   void aBreakerProtectsItself() {
     JsonNode breaker =
         Variations.tree(
-            "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 25,"
+            "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 32,"
                 + " \"poles\": 3}");
     JsonNode found = demand(Boards.with(board(), INCOMER, breaker));
     assertEquals("complies", found.path("verdict").textValue());
@@ -136,15 +202,26 @@ class BoardFindingsTest {
     assertEquals(verdict, found.path("verdict").textValue());
   }
 
-  /** Its maker names fuses: behind a breaker nothing is proved. */
-  @Test
-  void aBreakerIsNoFuse() {
-    JsonNode breaker =
-        Variations.tree(
-            "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 80}");
-    JsonNode found =
-        finding(Boards.with(board(), "/upstreamDevice", breaker), "assembly-rating", "/assembly");
+  /**
+   * Its maker names fuses that limit: behind another device guidance speaks up to 10 kA (IEC
+   * 61439-1, 10.11.2, from memory), and no proof.
+   */
+  @ParameterizedTest
+  @CsvSource({"IEC 60898-1, ", "BS 3036, ", "BS 88-2, aM"})
+  void anotherDeviceIsNoSuchFuse(String standard, String category) {
+    ObjectNode board = Boards.with(board(), "/upstreamDevice/standard", standard);
+    board = Boards.with(board, "/upstreamDevice/utilizationCategory", category);
+    JsonNode found = finding(board, "assembly-rating", "/assembly");
+    assertEquals("complies", found.path("verdict").textValue());
+    assertTrue(found.path("remarks").findValuesAsText("code").contains("by-guidance"));
+    JsonNode proved = Variations.tree("{\"evidence\": \"proved\"}");
+    found = finding(Boards.with(board, "/requirements", proved), "assembly-rating", "/assembly");
     assertEquals("not-determined", found.path("verdict").textValue());
+    for (String kind : List.of("threePhase", "lineToNeutral", "lineToEarth")) {
+      board = Boards.with(board, "/supply/faultCurrents/" + kind + "/maximumA", 10_001);
+    }
+    board = Boards.with(board, "/supply/maximumFaultCurrentA", 10_001);
+    found = finding(board, "assembly-rating", "/assembly");
     assertEquals(List.of("/upstreamDevice/standard"), Boards.missing(found));
   }
 

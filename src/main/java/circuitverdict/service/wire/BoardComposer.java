@@ -7,7 +7,6 @@ import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.conductor.LineLoading;
 import circuitverdict.service.wire.BoardPlace.Before;
-import circuitverdict.standard.Constant;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -55,31 +54,39 @@ public final class BoardComposer {
     composed.set("supply", supply);
     if (way.feedsBoard()) {
       composed.remove(List.of(INCOMER, ASSEMBLY));
-      feeder(board, way, composed);
     }
-    inherit(composed, "premises", board.premises());
-    inherit(composed, "requirements", board.requirements());
-    inherit(composed, ASSEMBLY, board.assembly());
-    JsonNode incomer = board.incomer();
-    if (incomer != null) {
-      inherit(composed, INCOMER, readOf(INCOMER, incomer));
-      boolean residual = "IEC 61008-1".equals(incomer.path("standard").textValue());
-      if (residual && !composed.path("device").has("residual")) {
-        inherit(composed, RESIDUAL, incomer);
-      }
+    merge(composed, "premises", board.premises());
+    merge(composed, "requirements", board.requirements());
+    merge(composed, ASSEMBLY, board.assembly());
+    if (board.incomer() != null) {
+      inherit(composed, INCOMER, readOf(INCOMER, board.incomer()));
+    }
+    Before residual = serving(board, way);
+    if (residual != null) {
+      inherit(composed, RESIDUAL, residual.node());
     }
     Before nearest = board.nearest();
     if (nearest != null) {
       inherit(composed, UPSTREAM, readOf(UPSTREAM, nearest.node()));
     }
+    if (way.feedsBoard()) {
+      feeder(way, composed);
+    }
     return composed;
+  }
+
+  /** The residual current device before a circuit that serves it; null where it has its own. */
+  public Before serving(BoardPlace board, BoardNode way) {
+    JsonNode own = DescribedDevice.of(way.own().path("device"), "", edition).device();
+    boolean itself = way.own().has(RESIDUAL) || new Before("", own).residual();
+    return itself ? null : board.nearestResidual();
   }
 
   /** The request's own circuit, which feeds its board. */
   public ObjectNode first(BoardPlace board) {
     ObjectNode composed = own(board.node());
     composed.remove(List.of(INCOMER, ASSEMBLY));
-    feeder(null, board.node(), composed);
+    feeder(board.node(), composed);
     return composed;
   }
 
@@ -98,7 +105,7 @@ public final class BoardComposer {
         ObjectNode composed = circuit(place, node, supply);
         circuit = CircuitMapping.circuit(DescribedDevices.of(composed, List.of(), edition).body());
       }
-      boolean feeds = node.feedsBoard() && node.valid() && !node.own().has(LOAD);
+      boolean feeds = node.feedsBoard() && node.valid();
       Way way = new Way(node.place(), place.linesOf(node), circuit, feeds);
       ways.add(way);
       String id = node.valid() ? node.own().path(RESIDUAL).path("id").textValue() : null;
@@ -112,9 +119,14 @@ public final class BoardComposer {
     for (Before common : place.sharedResiduals()) {
       together.add(new Group(common.device(), ways));
     }
-    groups.forEach((key, each) -> together.add(new Group(shared.get(key), each)));
+    groups.forEach(
+        (id, each) -> {
+          // Of one circuit alone its own check tells.
+          if (each.size() > 1 || loadings.containsKey(each.get(0).place())) {
+            together.add(new Group(shared.get(id), each));
+          }
+        });
     JsonNode own = place.node().own();
-    Before upstream = place.upstream();
     Circuit here = CircuitMapping.circuit(here(place, supply));
     return new Board(
         place.node().place(),
@@ -122,11 +134,11 @@ public final class BoardComposer {
         place.incomer() == null
             ? null
             : DeviceMapping.device(place.incomer(), place.node().place() + "/" + INCOMER),
-        upstream == null ? null : upstream.device(),
+        place.carriers().stream().map(Before::device).toList(),
         here.assembly(),
         own.path("diversityFactor").isNumber() ? own.get("diversityFactor").doubleValue() : null,
         ways,
-        together.stream().filter(each -> each.ways().size() > 1).toList());
+        together);
   }
 
   /** Keeps what a board draws. */
@@ -148,48 +160,16 @@ public final class BoardComposer {
     return composed;
   }
 
-  private void feeder(BoardPlace from, BoardNode way, ObjectNode composed) {
+  /** A circuit that feeds a board: no less is drawn by it than its board draws. */
+  private void feeder(BoardNode way, ObjectNode composed) {
     if (!composed.has("circuitKind")) {
       composed.put("circuitKind", "distribution");
     }
     LineLoading loading = loadings.get(way.place());
-    double demand = loading == null ? Double.NaN : loading.greatest().value();
-    if (composed.has(LOAD) || Double.isNaN(demand)) {
+    if (loading == null || !loading.greatest().known()) {
       return;
     }
-    ObjectNode load = composed.putObject(LOAD).put("kind", "mixed");
-    if (neutralServes(way) && way.own().path("liveConductors").size() > 3) {
-      // Circuits of one line and neutral may all be on the same line while the others rest.
-      load.putArray("parts")
-          .addObject()
-          .put("kind", "mixed")
-          .put("designCurrentA", demand)
-          .put("ratedVoltageV", lineToEarth());
-    } else {
-      load.put("designCurrentA", demand);
-    }
-  }
-
-  /** Whether a circuit below uses the neutral, or may. */
-  private static boolean neutralServes(BoardNode board) {
-    for (BoardNode way : board.ways()) {
-      JsonNode live = way.own().path("liveConductors");
-      boolean without = !live.isEmpty();
-      for (JsonNode name : live) {
-        without &= !"N".equals(name.asText());
-      }
-      if (!without || neutralServes(way)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private double lineToEarth() {
-    JsonNode stated = whole.path("supply").path("lineToEarthVoltageV");
-    return stated.isNumber()
-        ? stated.doubleValue()
-        : edition.constant(Constant.NOMINAL_LINE_TO_EARTH).number();
+    new FeederLoad(way, loading, edition).into(composed);
   }
 
   private ObjectNode here(BoardPlace place, JsonNode supply) {
@@ -224,6 +204,14 @@ public final class BoardComposer {
     }
     // Of no board are the typical values of an origin taken.
     return supply.put("point", "board");
+  }
+
+  /** What a circuit states stands before what its board does, member by member. */
+  private static void merge(ObjectNode composed, String name, JsonNode ofBoard) {
+    JsonNode merged = BoardPlace.merged(ofBoard, composed.get(name));
+    if (merged != null) {
+      composed.set(name, merged);
+    }
   }
 
   private static void inherit(ObjectNode composed, String name, JsonNode value) {

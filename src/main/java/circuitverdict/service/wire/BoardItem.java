@@ -11,10 +11,18 @@ import java.util.List;
  * @param etag the entity tag that its answer has by itself; null where it is refused
  * @param answer the answer as the call for one circuit gives it; null where it is refused
  * @param result what was found; null where it is refused
- * @param selectivity findings of selectivity to the devices beyond the nearest upstream
+ * @param selectivity to the devices before the board that its answer has not upstream
  */
 public record BoardItem(
-    BoardNode node, String etag, byte[] answer, Result result, List<Finding> selectivity) {
+    BoardNode node, String etag, byte[] answer, Result result, List<Upstream> selectivity) {
+
+  /**
+   * Selectivity to a device before the board.
+   *
+   * @param place JSON pointer of the device in the request
+   * @param finding what is found with it as the device upstream of the circuit
+   */
+  public record Upstream(String place, Finding finding) {}
 
   /** One whose statements are not valid. */
   public static BoardItem refused(BoardNode node) {

@@ -74,7 +74,7 @@ public final class BoardJson {
     List<Finding> beside = new ArrayList<>(findings);
     int invalid = 0;
     for (BoardItem item : items) {
-      beside.addAll(item.selectivity());
+      item.selectivity().forEach(each -> beside.add(each.finding()));
       if (item.result() == null) {
         invalid++;
       } else {
@@ -99,8 +99,12 @@ public final class BoardJson {
     }
     if (!item.selectivity().isEmpty()) {
       json.writeArrayFieldStart("selectivity");
-      for (Finding finding : item.selectivity()) {
-        FindingJson.write(json, finding, List.of(), full);
+      for (BoardItem.Upstream upstream : item.selectivity()) {
+        json.writeStartObject();
+        json.writeStringField("pointer", upstream.place());
+        json.writeFieldName("finding");
+        FindingJson.write(json, upstream.finding(), List.of(), full);
+        json.writeEndObject();
       }
       json.writeEndArray();
     }

@@ -1,7 +1,9 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.circuit.ProtectiveDevice;
+import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -10,17 +12,19 @@ import java.util.Set;
  * A board in its installation: what its circuits take over from it and from what is before it.
  *
  * @param node the board, or the circuit that feeds it
- * @param premises what is stated of the premises here, or before; null where nothing is
+ * @param premises what is stated of the premises here and before; null where nothing is
  * @param requirements likewise what the caller demands
  * @param chain the devices before its circuits, nearest first
  * @param lines numbers of its lines, empty where they are not known
+ * @param edition by which marks on devices are read
  */
 public record BoardPlace(
     BoardNode node,
     JsonNode premises,
     JsonNode requirements,
     List<Before> chain,
-    List<Integer> lines) {
+    List<Integer> lines,
+    Edition edition) {
 
   /** Devices that break overcurrents, by their standards. */
   private static final Set<String> OVERCURRENT =
@@ -35,14 +39,18 @@ public record BoardPlace(
           "BS 1362",
           "BS 3871-1");
 
+  /** Devices that have a residual function whatever else is stated. */
+  private static final Set<String> RESIDUAL = Set.of("IEC 61008-1", "IEC 61009-1");
+
   /** These open on no fault. */
   private static final Set<String> NO_PROTECTION = Set.of("IEC 60947-3", "IEC 62606");
 
   /** A device before a board, and where the request states it. */
   public record Before(String place, JsonNode node) {
-    /** Whether it breaks overcurrents. */
+    /** Whether it breaks overcurrents, or may: of what kind it is, is not stated. */
     public boolean overcurrent() {
-      return OVERCURRENT.contains(node.path("standard").asText(""));
+      String standard = node.path("standard").textValue();
+      return standard == null || OVERCURRENT.contains(standard);
     }
 
     /** Whether it may open on a fault beyond it. */
@@ -52,7 +60,7 @@ public record BoardPlace(
 
     /** Whether it has a residual function. */
     public boolean residual() {
-      return node.has("residual") || "IEC 61008-1".equals(node.path("standard").textValue());
+      return node.has("residual") || RESIDUAL.contains(node.path("standard").asText(""));
     }
 
     /** As the engine has it, where the request states it. */
@@ -64,14 +72,18 @@ public record BoardPlace(
     public ProtectiveDevice upstream() {
       return DeviceMapping.device(node, "/upstreamDevice");
     }
+
+    private boolean isOf(BoardNode board) {
+      return place.lastIndexOf('/') == board.place().length() && place.startsWith(board.place());
+    }
   }
 
   /** The board that the request is. */
-  public static BoardPlace root(BoardNode node) {
+  public static BoardPlace root(BoardNode node, Edition edition) {
     JsonNode own = node.own();
     List<Before> chain = new ArrayList<>();
     for (String name : new String[] {"incomer", "residualDevice", "device", "upstreamDevice"}) {
-      add(chain, node, name);
+      add(chain, node, name, edition);
     }
     int phases = own.path("supply").path("phases").asInt(0);
     List<Integer> lines = phases == 1 ? List.of(1) : own.has("cable") ? named(own) : List.of();
@@ -80,7 +92,8 @@ public record BoardPlace(
         own.get("premises"),
         own.get("requirements"),
         chain,
-        lines.isEmpty() && phases == 3 ? List.of(1, 2, 3) : lines);
+        lines.isEmpty() && phases == 3 ? List.of(1, 2, 3) : lines,
+        edition);
   }
 
   /** The board that one of its circuits feeds. */
@@ -89,21 +102,34 @@ public record BoardPlace(
     JsonNode own = way.own();
     if (way.valid()) {
       for (String name : new String[] {"incomer", "residualDevice", "device", "upstreamDevice"}) {
-        add(longer, way, name);
+        add(longer, way, name, edition);
       }
     }
     longer.addAll(chain);
     return new BoardPlace(
         way,
-        way.valid() && own.has("premises") ? own.get("premises") : premises,
-        way.valid() && own.has("requirements") ? own.get("requirements") : requirements,
+        merged(premises, way.valid() ? own.get("premises") : null),
+        merged(requirements, way.valid() ? own.get("requirements") : null),
         longer,
-        way.valid() ? linesOf(way) : List.of());
+        linesOf(way),
+        edition);
   }
 
-  /** Its main switch or device as stated; null where none is. */
+  /** Its main switch or device; null where none is stated. */
   public JsonNode incomer() {
-    return node.valid() ? node.own().get("incomer") : null;
+    Before first = chain.isEmpty() ? null : chain.get(0);
+    boolean own = first != null && first.place().equals(node.place() + "/incomer");
+    return own ? first.node() : null;
+  }
+
+  /** What is stated of one thing here, and before where it is not. */
+  static JsonNode merged(JsonNode before, JsonNode here) {
+    if (before == null || here == null) {
+      return here == null ? before : here;
+    }
+    ObjectNode merged = ((ObjectNode) before).deepCopy();
+    merged.setAll((ObjectNode) here);
+    return merged;
   }
 
   /** The assembly that houses it as stated; null where none is. */
@@ -116,6 +142,9 @@ public record BoardPlace(
    * one whose lines are not known none.
    */
   public List<Integer> linesOf(BoardNode way) {
+    if (!way.valid()) {
+      return List.of();
+    }
     return lines.size() > 1 ? named(way.own()) : lines;
   }
 
@@ -124,25 +153,26 @@ public record BoardPlace(
     return chain.stream().filter(Before::overcurrent).findFirst().orElse(null);
   }
 
-  /** The devices with a residual function that all of its circuits share, nearest first. */
-  public List<Before> sharedResiduals() {
-    List<Before> shared = new ArrayList<>();
-    for (Before each : chain) {
-      boolean own = each.place().lastIndexOf('/') == node.place().length();
-      if (own && each.place().startsWith(node.place()) && each.residual()) {
-        shared.add(each);
-      }
-    }
-    return shared;
+  /** The nearest device with a residual function before its circuits; null where none is. */
+  public Before nearestResidual() {
+    return chain.stream().filter(Before::residual).findFirst().orElse(null);
   }
 
-  /** The nearest such device before its incomer. */
-  public Before upstream() {
-    String own = node.place() + "/incomer";
-    return chain.stream()
-        .filter(each -> each.overcurrent() && !each.place().equals(own))
-        .findFirst()
-        .orElse(null);
+  /** The devices with a residual function that all of its circuits share, nearest first. */
+  public List<Before> sharedResiduals() {
+    return chain.stream().filter(each -> each.isOf(node) && each.residual()).toList();
+  }
+
+  /**
+   * The devices that carry all of the board before its incomer: those stated with it, or else the
+   * nearest of those before.
+   */
+  public List<Before> carriers() {
+    String incomer = node.place() + "/incomer";
+    List<Before> before =
+        chain.stream().filter(each -> each.overcurrent() && !each.place().equals(incomer)).toList();
+    List<Before> own = before.stream().filter(each -> each.isOf(node)).toList();
+    return own.isEmpty() && !before.isEmpty() ? before.subList(0, 1) : own;
   }
 
   private static List<Integer> named(JsonNode circuit) {
@@ -157,9 +187,12 @@ public record BoardPlace(
     return numbers;
   }
 
-  private static void add(List<Before> chain, BoardNode node, String name) {
-    if (node.own().path(name).isObject()) {
-      chain.add(new Before(node.place() + "/" + name, node.own().get(name)));
+  /** With what its marks and features tell of it. */
+  private static void add(List<Before> chain, BoardNode node, String name, Edition edition) {
+    JsonNode stated = node.own().path(name);
+    if (stated.isObject()) {
+      String at = node.place() + "/" + name;
+      chain.add(new Before(at, DescribedDevice.of(stated, at, edition).device()));
     }
   }
 }

@@ -187,6 +187,7 @@ public final class CircuitMapping {
         m.word("kind", Load.Kind.class),
         m.word("use", Load.Use.class),
         m.number("designCurrentA"),
+        m.number("voltageDropCurrentA"),
         m.number("ratedPowerW"),
         m.number("ratedVoltageV"),
         m.number("efficiencyPercent"),

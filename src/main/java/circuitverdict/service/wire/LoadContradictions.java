@@ -20,6 +20,7 @@ final class LoadContradictions {
     found.diversity(body.path("load"), "/load");
     found.voltage(body.path("load"), "/load");
     found.counts(body.path("load"), "/load");
+    found.drop(body);
     return found.faults;
   }
 
@@ -32,6 +33,26 @@ final class LoadContradictions {
     JsonNode may = load.path("canOverload");
     if (anyOutlets(load) && may.isBoolean() && !may.booleanValue()) {
       add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
+    }
+  }
+
+  /** The drop counts by more than the line current, or by that; of one line by that alone. */
+  private void drop(JsonNode body) {
+    JsonNode drop = body.path("load").path("voltageDropCurrentA");
+    JsonNode design = body.path("load").path("designCurrentA");
+    if (!drop.isNumber()) {
+      return;
+    }
+    if (design.isNumber() && drop.doubleValue() < design.doubleValue()) {
+      add("/load/voltageDropCurrentA", "The drop counts by no less than the design current.");
+    }
+    long lines = 0;
+    for (JsonNode name : body.path("liveConductors")) {
+      lines += name.asText().startsWith("L") ? 1 : 0;
+    }
+    boolean one = body.path("supply").path("phases").asInt(0) == 1;
+    if (lines == 1 || lines == 0 && one) {
+      add("/load/voltageDropCurrentA", "Of one line the drop counts by its design current.");
     }
   }
 

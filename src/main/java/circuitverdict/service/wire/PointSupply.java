@@ -42,6 +42,10 @@ public final class PointSupply {
   private final PointSupply first;
   private final Set<Note> missing;
   private Double dropPercent;
+  private Double electrodeOhm;
+
+  /** Whether figures stand in for ones not stated, here or nearer to the source. */
+  private boolean estimated;
 
   PointSupply(JsonNode stated, Point point, PointSupply first) {
     this.stated = stated;
@@ -66,8 +70,13 @@ public final class PointSupply {
   /** All points of a tree, the source first. */
   public static List<PointSupply> of(JsonNode stated, List<Point> points) {
     List<PointSupply> supplies = new ArrayList<>();
+    boolean standIns = false;
     for (Point point : points) {
-      supplies.add(new PointSupply(stated, point, supplies.isEmpty() ? null : supplies.get(0)));
+      PointSupply supply =
+          new PointSupply(stated, point, supplies.isEmpty() ? null : supplies.get(0));
+      standIns |= !point.dossier().typical().isEmpty();
+      supply.estimated = standIns;
+      supplies.add(supply);
     }
     return supplies;
   }
@@ -80,6 +89,17 @@ public final class PointSupply {
    */
   public PointSupply withDrop(double percent) {
     dropPercent = percent <= GREATEST_DROP ? percent : null;
+    return this;
+  }
+
+  /**
+   * The same point with the resistance of the electrode and of the protective conductors from
+   * there.
+   *
+   * @param ohm Ω; unknown or above what a supply can state where it is not told
+   */
+  public PointSupply withElectrode(double ohm) {
+    electrodeOhm = ohm <= GREATEST_EARTH_LOOP ? ohm : null;
     return this;
   }
 
@@ -168,7 +188,7 @@ public final class PointSupply {
       return;
     }
     electrode(json);
-    json.writeStringField("basis", "calculated-hot");
+    json.writeStringField("basis", estimated ? "estimated" : "calculated-hot");
     PointCurrents c = point.currents();
     loop(json, "loopImpedanceOhm", "loopReactanceOhm", c.earthLoop(), GREATEST_EARTH_LOOP);
     origin(json);
@@ -187,12 +207,17 @@ public final class PointSupply {
     json.writeEndObject();
   }
 
-  /** Beyond the supply, and as a reading, it is more: the loop, never smaller, stands for it. */
+  /**
+   * Beyond the supply, and as a reading, it is more: where that is not known the loop, never
+   * smaller, stands for it.
+   */
   private void electrode(JsonGenerator json) throws IOException {
     String basis = stated.path("basis").asText("");
     boolean kept = first == null && (basis.equals("declared") || basis.equals("calculated-hot"));
     if (kept && stated.has(ELECTRODE)) {
       Json.number(json, ELECTRODE, stated.get(ELECTRODE).doubleValue());
+    } else if (electrodeOhm != null) {
+      Json.number(json, ELECTRODE, electrodeOhm);
     }
   }
 

@@ -39,7 +39,13 @@ public final class UnusedMembers {
 
   /** Members that no operation reads yet in one parent. */
   private static final Map<String, Set<String>> BELOW_ONE =
-      Map.of("parts", Set.of("canOverload", "thirdHarmonicPercent", "protectiveConductorCurrentA"));
+      Map.of(
+          "parts",
+          Set.of(
+              "canOverload",
+              "thirdHarmonicPercent",
+              "protectiveConductorCurrentA",
+              "voltageDropCurrentA"));
 
   private static final Set<String> ARMOUR_SIZES =
       Set.of("armourAreaMm2", "armourResistanceOhmPerKm");

@@ -1,0 +1,249 @@
+package circuitverdict.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the circuits of a board have from it and from what is before it. */
+@QuarkusTest
+class BoardInheritanceTest {
+  private static final String DB2 = "/circuits/0";
+  private static final String HEATER = "/circuits/0/circuits/1";
+  private static final String RCCB =
+      "{\"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 80, \"poles\": 4, \"conditionalCapacityA\":"
+          + " 10000, \"residual\": {\"operatingCurrentA\": 0.1, \"type\": \"A\", \"delay\": \"S\"}}";
+
+  private static JsonNode json(String text) {
+    return Variations.tree(text.replace('\'', '"'));
+  }
+
+  private static JsonNode of(JsonNode board, String place, String check) {
+    return Boards.finding(Boards.item(Boards.answer(board), place), check);
+  }
+
+  private static String verdict(JsonNode finding) {
+    return finding.path("verdict").textValue();
+  }
+
+  /** No name of a line is taken for one: only that circuit is not valid. */
+  @ParameterizedTest
+  @ValueSource(strings = {"L4", "L", "Lx", "L0", "LL", ""})
+  void aNameOfNoLineIsAProblemOfTheCircuit(String name) {
+    JsonNode live = json("['" + name + "', 'N']");
+    JsonNode answer =
+        Boards.answer(Boards.with(Boards.threeLevels(), HEATER + "/liveConductors", live));
+    assertTrue(Boards.item(answer, HEATER).has("problem"));
+    assertTrue(Boards.item(answer, "/circuits/0/circuits/2").has("answer"));
+  }
+
+  /** Marks on the device of a feeder say what its members would. */
+  @Test
+  void marksOnAFeedersDeviceAreRead() {
+    String other = "'poles': 1, 'unidirectional': false";
+    JsonNode marked =
+        json("{'markings': ['BS EN 60898-1', 'C32', '6000', '3', '230/400V~'], " + other + "}");
+    JsonNode stated =
+        json(
+            "{'standard': 'IEC 60898-1', 'characteristic': 'C', 'ratedCurrentA': 32,"
+                + " 'breakingCapacityA': 6000, 'energyClass': 3, 'ratedVoltageV': 400,"
+                + " 'ratedLineToEarthVoltageV': 230, "
+                + other
+                + "}");
+    String at = DB2 + "/circuits/0/device";
+    JsonNode byMarks = Boards.answer(Boards.with(Boards.threeLevels(), at, marked));
+    JsonNode byMembers = Boards.answer(Boards.with(Boards.threeLevels(), at, stated));
+    assertEquals(verdicts(byMembers), verdicts(byMarks));
+    assertEquals(byMembers.path("totals"), byMarks.path("totals"));
+  }
+
+  private static List<String> verdicts(JsonNode answer) {
+    List<String> verdicts = new ArrayList<>();
+    for (JsonNode finding : answer.path("findings")) {
+      verdicts.add(finding.path("check") + " " + finding.path("verdict"));
+    }
+    for (JsonNode item : answer.path("circuits")) {
+      for (JsonNode finding : item.at("/answer/findings")) {
+        verdicts.add(item.path("pointer") + " " + finding.path("check") + finding.path("verdict"));
+      }
+    }
+    return verdicts;
+  }
+
+  /** A device of which not even the standard is known may be the one that must open. */
+  @Test
+  void anUndescribedDeviceIsNotPassedOver() {
+    ObjectNode board = Boards.with(Boards.threeLevels(), DB2 + "/device", json("{'poles': 3}"));
+    JsonNode rating = Boards.finding(Boards.answer(board), "assembly-rating", DB2 + "/assembly");
+    assertEquals("not-determined", verdict(rating));
+    assertTrue(
+        Boards.missing(of(board, HEATER, "selectivity")).contains("/upstreamDevice/standard"));
+  }
+
+  /** In TT one residual device before them all serves every circuit, however deep. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/incomer", "/residualDevice", DB2 + "/residualDevice"})
+  void aResidualDeviceServesAllThatItIsBefore(String place) {
+    ObjectNode board = tt();
+    String check = "earth-fault-disconnection";
+    assertEquals("does-not-comply", verdict(of(board, HEATER, check)));
+    ObjectNode served = Boards.with(board, place, Variations.tree(RCCB));
+    assertEquals(
+        "complies", verdict(of(served, HEATER, check)), () -> of(served, HEATER, check).toString());
+  }
+
+  /** RA of the installation, and of the protective conductors down to each board. */
+  @Test
+  void theElectrodeIsKnownDownTheTree() {
+    ObjectNode board = Boards.with(tt(), "/incomer", Variations.tree(RCCB));
+    JsonNode points = Boards.answer(board).path("points");
+    String electrode = "/supply/earthElectrodeResistanceOhm";
+    // 20 m of 16 mm² at 90 °C, then 15 m of 10 mm² at 70 °C (IEC 60228).
+    double db2 = 80 + 0.020 * 1.15 * 1.28;
+    assertEquals(db2, points.get(1).at(electrode).doubleValue(), 1e-9);
+    assertEquals(db2 + 0.015 * 1.83 * 1.2, points.get(2).at(electrode).doubleValue(), 1e-9);
+  }
+
+  private static ObjectNode tt() {
+    ObjectNode board = Boards.threeLevels();
+    ObjectNode supply = (ObjectNode) board.get("supply");
+    supply.put("earthing", "TT").put("loopImpedanceOhm", 100);
+    supply.put("earthElectrodeResistanceOhm", 80);
+    ((ObjectNode) supply.get("faultCurrents")).remove("lineToEarth");
+    return board;
+  }
+
+  /** Two devices of the same data are two devices. */
+  @Test
+  void equalDevicesInSeriesAreHeldAgainstEachOther() {
+    ObjectNode board = Boards.with(tt(), "/incomer", Variations.tree(RCCB));
+    board = Boards.with(board, DB2 + "/incomer", Variations.tree(RCCB));
+    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    List<String> upstream = new ArrayList<>();
+    item.path("selectivity").forEach(each -> upstream.add(each.path("pointer").textValue()));
+    assertEquals(List.of("/incomer", "/upstreamDevice"), upstream);
+  }
+
+  /** A circuit's own device upstream hides none of the board's. */
+  @Test
+  void theBoardsOwnDeviceIsJudgedBesideAStatedOne() {
+    JsonNode own = json("{'standard': 'BS 88-3', 'ratedCurrentA': 80}");
+    ObjectNode board = Boards.with(Boards.threeLevels(), HEATER + "/upstreamDevice", own);
+    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    assertEquals(DB2 + "/device", item.at("/selectivity/0/pointer").textValue());
+  }
+
+  /** Each requirement stands until the same one is stated otherwise. */
+  @Test
+  void requirementsAreTakenOverOneByOne() {
+    ObjectNode board = Boards.threeLevels();
+    board.set("requirements", json("{'selectivity': 'required', 'evidence': 'proved'}"));
+    ObjectNode own = Boards.with(board, HEATER + "/requirements", json("{'evidence': 'guidance'}"));
+    assertTrue(of(own, HEATER, "selectivity").path("counted").booleanValue());
+    own = Boards.with(board, HEATER + "/requirements", json("{'selectivity': 'preferred'}"));
+    assertFalse(of(own, HEATER, "selectivity").path("counted").booleanValue());
+  }
+
+  /** What only stands in for the supply's figures fails no circuit, however deep. */
+  @ParameterizedTest
+  @CsvSource({"quotation, loopImpedanceOhm", "design, basis"})
+  void aStandInFailsNothingFurtherDown(String stage, String left) {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/stage", stage);
+    ObjectNode supply = (ObjectNode) board.get("supply");
+    supply.put("loopImpedanceOhm", 0.8);
+    supply.remove(left);
+    board = Boards.with(board, HEATER + "/cable/lengthM", 40);
+    board = Boards.with(board, HEATER + "/device/ratedCurrentA", 32);
+    JsonNode found = of(board, HEATER, "earth-fault-disconnection");
+    assertEquals("not-determined", verdict(found), found::toString);
+    assertEquals("stand-in-fails", found.path("reason").textValue());
+    assertEquals("estimated", Boards.answer(board).at("/points/1/supply/basis").textValue());
+  }
+
+  /** The drop up to a transformer's own point counts as stated. */
+  @Test
+  void theDropUpToATransformerIsKept() {
+    ObjectNode network =
+        (ObjectNode)
+            Variations.tree(Calls.ofContract("computeFaultCurrents", "transformer").body());
+    ObjectNode board = Boards.ofContract("complies");
+    ObjectNode supply = network.get("supply").deepCopy();
+    supply.put("point", "board").put("voltageDropPercent", 2);
+    board.set("supply", supply);
+    double drop = of(board, "/circuits/0", "voltage-drop").at("/actual/value").doubleValue();
+    assertTrue(drop > 2, () -> "drop " + drop);
+  }
+
+  /** At another frequency nothing of the board is judged either. */
+  @Test
+  void atAnotherFrequencyNothingIsJudged() {
+    JsonNode answer =
+        Boards.answer(Boards.with(Boards.ofContract("complies"), "/supply/frequencyHz", 60));
+    for (JsonNode finding : answer.path("findings")) {
+      assertEquals("not-determined", verdict(finding));
+    }
+  }
+
+  /** What a ring feeds may leave it anywhere. */
+  @Test
+  void aRingFeedsNoBoard() {
+    JsonNode answer =
+        Boards.answer(Boards.with(Boards.threeLevels(), DB2 + "/cable/arrangement", "ring"));
+    assertEquals(
+        DB2 + "/cable/arrangement",
+        Boards.item(answer, DB2).at("/problem/errors/0/pointer").textValue());
+  }
+
+  /** 30 % of 30 mA is 9 mA: what flows in the boards below flows in the device too. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.004, 0.001, complies",
+    "0.004, 0.0011, does-not-comply",
+    "0.009, , not-determined"
+  })
+  void standingCurrentsOfTheBoardsBelowAddUp(double first, Double second, String verdict) {
+    ObjectNode board = Boards.threeLevels();
+    JsonNode rccb = json(RCCB.replace("0.1,", "0.03,").replace("\"S\"", "\"general\""));
+    board = Boards.with(board, "/incomer", rccb);
+    // All on L1: DB3 goes, two circuits of DB2 stay, and two more stand beside the feeder.
+    ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
+    String standing = "/load/protectiveConductorCurrentA";
+    board = Boards.with(board, DB2 + "/circuits/0" + standing, first);
+    board = Boards.with(board, DB2 + "/circuits/1" + standing, second == null ? null : second);
+    ((ArrayNode) board.get("circuits")).add(board.at(DB2 + "/circuits/0"));
+    JsonNode found = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    assertEquals(verdict, verdict(found), found::toString);
+  }
+
+  /** At sign-off a group of which a current is not stated keeps the board from complying. */
+  @Test
+  void atSignOffWhatIsNotStatedCounts() {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
+    JsonNode design = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    assertFalse(design.path("counted").booleanValue());
+    board = Boards.with(board, "/stage", "sign-off");
+    JsonNode signed = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    assertTrue(signed.path("counted").booleanValue());
+  }
+
+  /** Numbers are the same however they are written. */
+  @Test
+  void oneDeviceMayBeWrittenTwoWays() {
+    ObjectNode board = Boards.threeLevels();
+    JsonNode one = json("{'id': 'R', 'standard': 'IEC 61008-1', 'ratedCurrentA': 63}");
+    JsonNode other = json("{'id': 'R', 'standard': 'IEC 61008-1', 'ratedCurrentA': 63.0}");
+    board = Boards.with(board, HEATER + "/residualDevice", one);
+    board = Boards.with(board, "/circuits/0/circuits/2/residualDevice", other);
+    assertTrue(Boards.item(Boards.answer(board), "/circuits/0/circuits/2").has("answer"));
+  }
+}
