@@ -23,6 +23,9 @@ import java.util.Set;
 record StandingSum(Figure sum, boolean whole, Set<List<Integer>> lines) {
   private static final Formula SUM = Formula.of("ΣIpe", Unit.AMPERE, "ΣIpe + Ipe");
 
+  private static final StandingSum NONE =
+      new StandingSum(Figure.derived("ΣIpe", 0, Unit.AMPERE), true, Set.of());
+
   /**
    * Of circuits; what is not stated is noted.
    *
@@ -35,18 +38,18 @@ record StandingSum(Figure sum, boolean whole, Set<List<Integer>> lines) {
     for (Way way : ways) {
       Figure own = own(way);
       Board board = fed.get(way.place());
-      if (board != null) {
-        StandingSum below = of(board.ways(), fed, d);
-        own = Figure.greater(below.sum().as("Ipe"), own);
-        whole &= below.whole();
-        lines.addAll(below.lines());
-      } else if (!own.known()) {
+      StandingSum below = board == null ? NONE : of(board.ways(), fed, d);
+      whole &= below.whole() && (board != null || own.known());
+      if (board == null && !own.known()) {
         d.missing(own(way.place()));
-        whole = false;
       }
-      if (own.value() > 0) {
+      lines.addAll(below.lines());
+      if (own.value() > below.sum().value()) {
         lines.add(way.lines());
-        sum = d.working().step(SUM, sum, own);
+      }
+      Figure more = Figure.greater(below.sum().as("Ipe"), own);
+      if (more.value() > 0) {
+        sum = d.working().step(SUM, sum, more);
       }
     }
     return new StandingSum(sum, whole, lines);
