@@ -10,6 +10,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import circuitverdict.check.BoardCheck;
 import circuitverdict.check.Check;
 import circuitverdict.check.CircuitCheck;
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -128,14 +129,15 @@ class ArchitectureTest {
   }
 
   /**
-   * Reached through a helper a check would be called all the same: only the runner may know them.
+   * Reached through a helper a check would be called all the same: only the runners, of a circuit
+   * and of a board, may know them.
    */
   @ArchTest
   static void onlyTheRunnerMakesChecks(JavaClasses all) {
     noClasses()
         .that(resideInAPackage(within("check")))
         .and()
-        .doNotBelongToAnyOf(CircuitCheck.class)
+        .doNotBelongToAnyOf(CircuitCheck.class, BoardCheck.class)
         .should()
         .callConstructorWhere(
             DescribedPredicate.describe(

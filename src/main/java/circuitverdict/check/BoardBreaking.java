@@ -15,8 +15,6 @@ import circuitverdict.standard.Clause;
  * neither is part of the assembly and of its rating.
  */
 final class BoardBreaking {
-  private static final BreakingCapacityCheck BREAKING = new BreakingCapacityCheck();
-
   private BoardBreaking() {}
 
   /** Whether it is judged of the device. */
@@ -24,11 +22,16 @@ final class BoardBreaking {
     return device != null && (!(device instanceof Other) || device.data().standard() == null);
   }
 
-  static Finding of(Board board, ProtectiveDevice device, Dossier d) {
+  /**
+   * Judges it.
+   *
+   * @param breaking what is judged of a circuit's device
+   */
+  static Finding of(Board board, ProtectiveDevice device, Check breaking, Dossier d) {
     String place = device.data().place();
     Circuit here = board.here().withUpstream(board.upstream());
     if (!(device instanceof Rccb rccb)) {
-      return BREAKING.evaluate(here.with(device), d).about(place);
+      return breaking.evaluate(here.with(device), d).about(place);
     }
     LiveConductors live = LiveConductors.of(here);
     Judgement judgement =

@@ -14,6 +14,8 @@ import java.util.Map;
 
 /** What is judged of a board beside each of its circuits. */
 public final class BoardCheck {
+  private static final Check BREAKING = new BreakingCapacityCheck();
+
   private final Board board;
   private final Edition edition;
   private final boolean explain;
@@ -60,7 +62,7 @@ public final class BoardCheck {
     List<Finding> findings = new ArrayList<>();
     findings.add(BoardDemand.of(board, loading, loadingDossier));
     if (BoardBreaking.judges(board.incomer())) {
-      findings.add(BoardBreaking.of(board, board.incomer(), dossier()));
+      findings.add(BoardBreaking.of(board, board.incomer(), BREAKING, dossier()));
     }
     String incomer = board.incomer() == null ? null : board.incomer().data().place();
     for (Group group : board.groups()) {

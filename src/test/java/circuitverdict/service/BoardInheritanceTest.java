@@ -209,7 +209,7 @@ class BoardInheritanceTest {
   @CsvSource({
     "0.004, 0.001, complies",
     "0.004, 0.0011, does-not-comply",
-    "0.009, , not-determined"
+    "0.0045, , not-determined"
   })
   void standingCurrentsOfTheBoardsBelowAddUp(double first, Double second, String verdict) {
     ObjectNode board = Boards.threeLevels();
