@@ -8,6 +8,9 @@ package circuitverdict.circuit;
  *     60364-5-52: A1, A2, B1, B2, C, D1, D2, E, F, G
  * @param ambientTemperatureC of the air, or of the ground for D1 and D2, °C
  * @param groupedCircuits circuits run together, this one included
+ * @param lightlyLoadedCircuits of these the others that carry no more than 30 % of what they may
+ * @param mixedSizes whether their cables are of different sizes
+ * @param simultaneousOverload whether they may all be overloaded at once; null where not stated
  * @param groupArrangement how they lie
  * @param insulationLengthM length totally surrounded by thermal insulation, m
  * @param soilThermalResistivityKMPerW thermal resistivity of the soil, K·m/W
@@ -19,6 +22,9 @@ public record Installation(
     String referenceMethod,
     Double ambientTemperatureC,
     Integer groupedCircuits,
+    Integer lightlyLoadedCircuits,
+    Boolean mixedSizes,
+    Boolean simultaneousOverload,
     Group groupArrangement,
     Double insulationLengthM,
     Double soilThermalResistivityKMPerW,

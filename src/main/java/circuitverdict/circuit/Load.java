@@ -9,6 +9,7 @@ import java.util.List;
  * @param use lighting or other: decides the limit of voltage drop
  * @param designCurrentA Ib, A
  * @param voltageDropCurrentA by how much the drop counts where the lines are not loaded alike, A
+ * @param demandRule by which rule the design current follows from the power; null for all of it
  * @param ratedPowerW power of one, W
  * @param ratedVoltageV voltage at which the power holds, V
  * @param efficiencyPercent of a motor, %
@@ -30,6 +31,7 @@ public record Load(
     Use use,
     Double designCurrentA,
     Double voltageDropCurrentA,
+    DemandRule demandRule,
     Double ratedPowerW,
     Double ratedVoltageV,
     Double efficiencyPercent,
@@ -78,6 +80,12 @@ public record Load(
     OTHER
   }
 
+  /** Rules of the On-Site Guide, Appendix A. */
+  public enum DemandRule {
+    HOUSEHOLD_COOKING,
+    HOUSEHOLD_COOKING_WITH_SOCKET_OUTLET
+  }
+
   /** Waveforms of residual current (531.3.3). */
   public enum Waveform {
     SINUSOIDAL("sinusoidal"),
@@ -110,6 +118,7 @@ public record Load(
         use,
         designCurrentA,
         voltageDropCurrentA,
+        demandRule,
         ratedPowerW,
         ratedVoltageV,
         efficiencyPercent,

@@ -44,7 +44,8 @@ public record CurrentRating(
     Figure insulation = d.working().look(factors.insulation());
     Figure soil = factors.soil();
     Figure harmonics = factors.harmonics(circuit, live);
-    Figure product = d.working().step(PRODUCT, ambient, grouping, insulation, soil, harmonics);
+    Figure group = d.working().step(PRODUCT, ambient, grouping, insulation, soil, harmonics);
+    Figure product = GroupOverload.factor(circuit, cable, live, group, grouping, tabulated, d);
     Figure count =
         cable.parallelCables() == null
             ? Figure.derived("n", 1, Unit.ONE)

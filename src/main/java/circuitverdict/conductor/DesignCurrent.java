@@ -181,15 +181,25 @@ public final class DesignCurrent {
       // How the items share the lines is not known.
       return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
     }
-    return d.working()
-        .step(
-            spread ? THREE : SINGLE,
-            power,
-            count(load, place),
-            diversity(load, place),
-            voltage,
-            cosine,
-            efficiency);
+    Figure whole =
+        d.working()
+            .step(
+                spread ? THREE : SINGLE,
+                power,
+                count(load, place),
+                diversity(load, place),
+                voltage,
+                cosine,
+                efficiency);
+    return load.demandRule() == null ? whole : byRule(load, whole, place);
+  }
+
+  /** A stated demand of a guide: not where parameters must be stated. */
+  private Figure byRule(Load load, Figure whole, String place) {
+    if (!least && !d.allows(Allowance.TABLE_DEFAULTS)) {
+      return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
+    }
+    return HouseholdDemand.of(load, whole, place, d);
   }
 
   /**

@@ -23,6 +23,9 @@ import circuitverdict.standard.Value;
  * favourable one counts; beyond a table nothing is known.
  */
 final class RatingFactors {
+  /** Of cables of different sizes (Appendix 4, 2.3.3.1; IEC 60364-5-52, B.52.5). */
+  private static final Formula MIXED = Formula.of("Cg", Unit.ONE, "1/√n");
+
   private static final Formula NEUTRAL_SIZED = Formula.of("Ch", Unit.ONE, "min(fh; fh/(3·h/100))");
 
   private final Cable cable;
@@ -86,7 +89,7 @@ final class RatingFactors {
       d.missing(at);
       return Figure.unknown("Cg", Unit.ONE);
     }
-    int cables = circuits - 1 + cable.parallel();
+    int cables = circuits - 1 - light(circuits) + cable.parallel();
     if (cables == 1) {
       return one("Cg");
     }
@@ -97,7 +100,21 @@ final class RatingFactors {
     if (laid.groupArrangement() == null) {
       d.assume(NoteCode.ASSUMED_BUNCHED, new Pointer(place, "groupArrangement"));
     }
+    if (Boolean.TRUE.equals(laid.mixedSizes())) {
+      Figure count = new Figure("n", cables, Unit.ONE, at);
+      return d.working().step(MIXED, count);
+    }
     return d.tabled("Cg", grouped(cables), Unit.ONE, at);
+  }
+
+  /** Others that carry so little of what they may that they heat nobody (notes of Table 4C1). */
+  private int light(int circuits) {
+    Integer light = laid.lightlyLoadedCircuits();
+    if (light == null || light == 0) {
+      return 0;
+    }
+    d.remark(NoteCode.LIGHTLY_LOADED, d.constant("p", Constant.GROUP_NOTES_LIGHT_LOAD));
+    return Math.min(light, circuits - 1);
   }
 
   /**

@@ -25,7 +25,8 @@ public final class TemperatureCorrection {
   /** The correction, or an unknown figure where it may not be used. */
   public static Figure of(Circuit circuit, LiveConductors live, Figure current, Dossier d) {
     Cable cable = circuit.cable();
-    boolean ruled = d.edition().has(Constant.VOLTAGE_DROP_CORRECTION_BASE);
+    boolean asTabled = !Boolean.FALSE.equals(cable.installation().simultaneousOverload());
+    boolean ruled = asTabled && d.edition().has(Constant.VOLTAGE_DROP_CORRECTION_BASE);
     boolean single = circuit.furtherCables().isEmpty() && !cable.ring() && cable.parallel() == 1;
     if (!ruled || !single || circuit.device() == null || cable.lineCsaMm2() == null) {
       return unknown();

@@ -124,6 +124,8 @@ public enum NoteCode {
       "Residual making and breaking capacity taken as the least of the standard."),
   ASSUMED_EXACT_READING("Readings taken as exact: no uncertainty is stated."),
   ASSUMED_COPPER("Conductors taken as copper."),
+  ASSUMED_HOUSEHOLD_DEMAND(
+      "Demand of household cooking appliances by the On-Site Guide: a part of their rated current."),
   ASSUMED_LAMP_INPUT(
       "Power factor and losses of discharge lamps not stated: the usual factor over their watts was"
           + " taken."),
@@ -170,6 +172,11 @@ public enum NoteCode {
   STANDING_OF_LINES(
       "Standing currents of different lines add to less than the sum of their figures: a measurement"
           + " would settle the question."),
+  LIGHTLY_LOADED(
+      "Circuits of the group that carry no more than the share shown of what they may in it are not"
+          + " counted: as stated."),
+  GROUP_NOT_OVERLOADED_TOGETHER(
+      "The circuits of the group are stated never all to be overloaded at once (Appendix 4, 5.1.2)."),
   ASSEMBLY_SMALL_CURRENT(
       "The assembly is behind no fuse that its maker names: at a current of this size none is asked"
           + " for (IEC 61439-1, 10.11.2)."),

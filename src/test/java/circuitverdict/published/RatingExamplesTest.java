@@ -10,8 +10,10 @@ import static circuitverdict.published.Bench.actual;
 import static circuitverdict.published.Bench.allowed;
 import static circuitverdict.published.Bench.breaker;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.check.Finding;
+import circuitverdict.explain.NoteCode;
 import circuitverdict.support.Scenario;
 
 /** Published examples of design currents, ratings and ring circuits. */
@@ -171,6 +173,37 @@ class RatingExamplesTest {
             .withJson("/liveConductors", "[\"L1\",\"L2\",\"L3\",\"N\"]")
             .with("/cable/construction", "multicore");
     assertEquals(31.75, actual(three.finding(OVERLOAD_PROTECTION), "Ib"), 0.01);
+  }
+
+  @WorkedExample(
+      id = "J01",
+      title = "12 kW cooker with socket in the control unit",
+      source = "Basic Electrical Installation Work, page image text 309",
+      standard = "BS 7671:2008 17th Edition (Uo = 230 V, no Cmin)")
+  void aCookerDrawsAPartOfWhatItIsRatedFor() {
+    Scenario cooker =
+        power(breaker("B", 32), 12_000).with("/edition", "bs7671-2008").with("/stage", "design");
+    assertEquals(52.17, actual(cooker.finding(OVERLOAD_PROTECTION), "Ib"), 0.01);
+    Scenario guided = cooker.with("/load/demandRule", "household-cooking-with-socket-outlet");
+    Finding found = guided.finding(OVERLOAD_PROTECTION);
+    assertEquals(27.65, actual(found, "Ib"), 0.01);
+    assertEquals(
+        22.65,
+        actual(
+            guided.with("/load/demandRule", "household-cooking").finding(OVERLOAD_PROTECTION),
+            "Ib"),
+        0.01);
+    assertTrue(
+        found.assumptions().stream()
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_HOUSEHOLD_DEMAND));
+    // A small one draws all of it, and no failure rests on a guide.
+    Scenario small =
+        guided.with("/load/ratedPowerW", 2_000).with("/load/demandRule", "household-cooking");
+    assertEquals(2_000 / 230.0, actual(small.finding(OVERLOAD_PROTECTION), "Ib"), 1e-9);
+    assertEquals(
+        NOT_DETERMINED, guided.with("/device/ratedCurrentA", 25).verdict(OVERLOAD_PROTECTION));
+    // At sign-off the current is stated.
+    assertEquals(NOT_DETERMINED, guided.with("/stage", "sign-off").verdict(OVERLOAD_PROTECTION));
   }
 
   private static Scenario power(Scenario scenario, double watt) {

@@ -120,6 +120,10 @@ class MemberUseTest {
               + "}]}",
           "{'cable': {" + ARMOURED + ", " + IN_GROUND + "}}",
           "{'furtherCables': [{" + ARMOURED + ", " + IN_GROUND + "}]}",
+          "{'furtherCables': [{"
+              + ARMOURED
+              + ", 'lineCsaMm2': 6, 'installation': {'referenceMethod': 'C', 'ambientTemperatureC':"
+              + " 30, 'groupedCircuits': 4}}]}",
           "{'cable': {" + GROUPED + ", 'parallelCables': 2}}",
           "{'load': {'protectiveConductorCurrentA': 0.02, 'kind': 'motor', 'canOverload': true},"
               + " 'device': {'ratedCurrentA': 63}}",

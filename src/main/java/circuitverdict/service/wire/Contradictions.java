@@ -258,6 +258,14 @@ public final class Contradictions {
     if (UNARMOURED.contains(construction) && ARMOUR.contains(means)) {
       add(pointer + "/protectiveMeans", "Cables of this construction have no armour.");
     }
+    JsonNode laid = cable.path("installation");
+    JsonNode light = laid.path("lightlyLoadedCircuits");
+    JsonNode grouped = laid.path("groupedCircuits");
+    if (light.isNumber() && grouped.isNumber() && light.intValue() >= grouped.intValue()) {
+      add(
+          pointer + "/installation/lightlyLoadedCircuits",
+          "They are others of the grouped circuits, of which this one is one.");
+    }
     boolean ring = "ring".equals(cable.path("arrangement").textValue());
     if (ring && cable.path("parallelCables").intValue() > 1) {
       add(pointer + "/parallelCables", "A ring is not a set of parallel cables.");

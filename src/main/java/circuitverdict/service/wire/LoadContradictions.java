@@ -21,6 +21,7 @@ final class LoadContradictions {
     found.voltage(body.path("load"), "/load");
     found.counts(body.path("load"), "/load");
     found.drop(body);
+    found.rule(body.path("load"), "/load");
     return found.faults;
   }
 
@@ -33,6 +34,23 @@ final class LoadContradictions {
     JsonNode may = load.path("canOverload");
     if (anyOutlets(load) && may.isBoolean() && !may.booleanValue()) {
       add("/load/canOverload", "Socket-outlets can be overloaded by what is plugged in.");
+    }
+  }
+
+  /** A rule of demand says itself what is drawn of the power. */
+  private void rule(JsonNode load, String pointer) {
+    if (load.has("demandRule")) {
+      for (String other : new String[] {"designCurrentA", "diversityFactor", "parts"}) {
+        if (load.has(other)) {
+          add(
+              pointer + "/" + other,
+              "The rule of demand says what is drawn: state one of the two.");
+        }
+      }
+    }
+    JsonNode parts = load.path("parts");
+    for (int i = 0; i < parts.size(); i++) {
+      rule(parts.get(i), pointer + "/parts/" + i);
     }
   }
 
