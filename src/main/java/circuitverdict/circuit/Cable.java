@@ -124,6 +124,30 @@ public record Cable(
         installation);
   }
 
+  /** The same cable laid by another reference method. */
+  public Cable withMethod(String method) {
+    return new Cable(
+        place,
+        construction,
+        conductor,
+        insulation,
+        lineCsaMm2,
+        neutralCsaMm2,
+        protectiveCsaMm2,
+        protectiveMeans,
+        protectiveConductor,
+        armourAreaMm2,
+        armourResistanceOhmPerKm,
+        parallelCables,
+        lengthM,
+        arrangement,
+        lineResistanceOhmPerKm,
+        protectiveResistanceOhmPerKm,
+        reactanceOhmPerKm,
+        terminalTemperatureC,
+        installation.withMethod(method));
+  }
+
   /** The same cable with other cross-sections. */
   public Cable withSizes(Double line, Double neutral, Double protective) {
     return new Cable(

@@ -47,6 +47,23 @@ public record Installation(
     SPACED
   }
 
+  /** The same by another reference method. */
+  public Installation withMethod(String method) {
+    return new Installation(
+        place,
+        method,
+        ambientTemperatureC,
+        groupedCircuits,
+        lightlyLoadedCircuits,
+        mixedSizes,
+        simultaneousOverload,
+        groupArrangement,
+        insulationLengthM,
+        soilThermalResistivityKMPerW,
+        burialDepthM,
+        concealment);
+  }
+
   /** Whether the cable lies in the ground. */
   public boolean buried() {
     return "D1".equals(referenceMethod) || direct();

@@ -25,6 +25,8 @@ public sealed interface Change
         Change.OpenPen,
         Change.WithDevice,
         Change.WithProduct,
+        ClippedDirect,
+        CombinedChange,
         ResidualFit {
 
   /** A member of the request and its new value: a number or a word. */

@@ -66,6 +66,10 @@ final class Changes {
       kinds.add(residualDevices());
     }
     kinds.addAll(new ResidualChanges(circuit, edition).forFailures(failed));
+    if (failed.contains(CheckName.OVERLOAD_PROTECTION)
+        || failed.contains(CheckName.CONDUCTOR_RATING)) {
+      kinds.add(methods());
+    }
     if (circuit.cable().lineCsaMm2() != null) {
       kinds.add(sizes());
     }
@@ -202,6 +206,17 @@ final class Changes {
   private Integer residualPoles() {
     LiveConductors live = LiveConductors.of(circuit);
     return live == null ? null : live.count() + live.count() % 2;
+  }
+
+  /** A cable in conduit, walls or insulation that may as well be clipped to a surface. */
+  private List<Change> methods() {
+    Cable cable = circuit.cable();
+    String method = cable.installation().referenceMethod();
+    boolean sheathed =
+        cable.construction() == Cable.Construction.FLAT_TWIN_AND_EARTH
+            || cable.construction() == Cable.Construction.MULTICORE;
+    boolean hidden = method != null && (cable.installation().enclosed() || method.startsWith("10"));
+    return sheathed && hidden ? List.of(new ClippedDirect()) : List.of();
   }
 
   /** Next larger sizes with the protective conductor that goes with them. */

@@ -4,8 +4,8 @@ import circuitverdict.check.CheckName;
 import java.util.List;
 
 /**
- * A single change that, alone, turns the checks it mends and breaks none; found by running the
- * whole set with the change made.
+ * A change, or several made together, that turns the checks it mends and breaks none; found by
+ * running the whole set with the change made.
  *
  * @param change the change
  * @param mends the checks that then comply

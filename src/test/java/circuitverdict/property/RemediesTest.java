@@ -31,7 +31,16 @@ class RemediesTest {
     Property.holds(
         "remedies", TRIES, Circuits.completeAt("design"), (body, random) -> refute(body, kinds));
     assertTrue(
-        kinds.keySet().containsAll(List.of("Characteristic", "RatedCurrent", "Sizes", "Length")),
+        kinds
+            .keySet()
+            .containsAll(
+                List.of(
+                    "Characteristic",
+                    "RatedCurrent",
+                    "Sizes",
+                    "Length",
+                    "ClippedDirect",
+                    "CombinedChange")),
         () -> "tried on too little: only " + kinds);
   }
 
