@@ -2,6 +2,7 @@ package circuitverdict.check;
 
 import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Board.Group;
+import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.LineLoading;
@@ -61,8 +62,10 @@ public final class BoardCheck {
     Board board = this.board.on(supply);
     List<Finding> findings = new ArrayList<>();
     findings.add(BoardDemand.of(board, loading, loadingDossier));
-    if (BoardBreaking.judges(board.incomer())) {
-      findings.add(BoardBreaking.of(board, board.incomer(), BREAKING, dossier()));
+    for (ProtectiveDevice device : board.main()) {
+      if (BoardBreaking.judges(device)) {
+        findings.add(BoardBreaking.of(board, device, BREAKING, dossier()));
+      }
     }
     String incomer = board.incomer() == null ? null : board.incomer().data().place();
     for (Group group : board.groups()) {
@@ -73,6 +76,7 @@ public final class BoardCheck {
     findings.add(AssemblyRating.of(board, dossier()));
     for (Group group : board.groups()) {
       findings.add(ResidualGrouping.of(board, group, fed, dossier()));
+      findings.add(SharedResidualType.of(board, group, fed, dossier()));
     }
     return findings;
   }

@@ -9,7 +9,6 @@ import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
 import circuitverdict.circuit.ProtectiveDevice.Breaker;
 import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
-import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.LineLoading;
 import circuitverdict.device.GeneralPurpose;
 import circuitverdict.device.RatedCurrent;
@@ -45,7 +44,7 @@ public final class BoardDemand {
     for (ProtectiveDevice device : board.before()) {
       load.hold(device.data().place(), RatedCurrent.of(device, d));
     }
-    feeder(board, load, d);
+    feeder(board, load);
     poles(board, judgement, d);
     return judgement.conclude();
   }
@@ -131,9 +130,8 @@ public final class BoardDemand {
   }
 
   /** What was stated as the load of the circuit that feeds the board is no less than it draws. */
-  private static void feeder(Board board, Load load, Dossier d) {
-    LiveConductors live = LiveConductors.of(board.here());
-    Figure stated = DesignCurrent.of(board.here(), live, d.trial());
+  private static void feeder(Board board, Load load) {
+    Figure stated = load.loading().designed();
     if (stated.known()) {
       Pointer at = new Pointer(board.place() + "/load", "designCurrentA");
       load.hold(at.text(), new Figure("Ib", stated.value(), Unit.AMPERE, at));

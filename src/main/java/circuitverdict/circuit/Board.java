@@ -9,6 +9,7 @@ import java.util.List;
  * @param here a circuit of no load that stands at the board: its supply, stage and requirements;
  *     its load is the stated one of the circuit that feeds the board, if any
  * @param incomer its main switch or device; null where none is stated
+ * @param main the main devices at its busbars that open on a fault
  * @param before overcurrent devices that carry all of the board before its incomer, nearest first
  * @param assembly the assembly that houses it
  * @param diversityFactor share of the sum of its circuits that it draws at most; null where not
@@ -20,6 +21,7 @@ public record Board(
     String place,
     Circuit here,
     ProtectiveDevice incomer,
+    List<ProtectiveDevice> main,
     List<ProtectiveDevice> before,
     Assembly assembly,
     Double diversityFactor,
@@ -52,6 +54,6 @@ public record Board(
   /** The same board on another supply. */
   public Board on(Supply supply) {
     return new Board(
-        place, here.with(supply), incomer, before, assembly, diversityFactor, ways, groups);
+        place, here.with(supply), incomer, main, before, assembly, diversityFactor, ways, groups);
   }
 }

@@ -22,8 +22,10 @@ import java.util.TreeSet;
  * of them draws alone.
  *
  * @param lines the lines of the board that carry a load, in order
+ * @param designed what the circuit that feeds the board is stated to be designed for, A; unknown
+ *     where nothing is
  */
-public record LineLoading(List<Line> lines) {
+public record LineLoading(List<Line> lines, Figure designed) {
   /** Steps of a sum that are still worth reading; of longer ones the sum alone is shown. */
   private static final int MOST_STEPS = 30;
 
@@ -70,7 +72,8 @@ public record LineLoading(List<Line> lines) {
     for (int number : numbers) {
       lines.add(line(board, number, whole, share, fed, working, d));
     }
-    return new LineLoading(lines);
+    LiveConductors live = LiveConductors.of(board.here());
+    return new LineLoading(lines, DesignCurrent.of(board.here(), live, d.trial()));
   }
 
   /** Whether of each circuit the lines are known; which are not is noted. */
@@ -141,7 +144,7 @@ public record LineLoading(List<Line> lines) {
   private static Figure current(Way way, int line, Map<String, LineLoading> fed, Dossier d) {
     Pointer at = new Pointer(way.place() + "/load", "designCurrentA");
     if (way.feedsBoard()) {
-      return drawn(way, fed.get(way.place()), line, d);
+      return drawn(way, fed.get(way.place()), line);
     }
     Dossier own = d.trial();
     Figure current = DesignCurrent.of(way.circuit(), LiveConductors.of(way.circuit()), own);
@@ -152,16 +155,16 @@ public record LineLoading(List<Line> lines) {
   }
 
   /**
-   * What a board draws that the circuit feeds: more in proportion where that was designed for more.
-   * What is missing is told of the board.
+   * What a board draws that the circuit feeds, or of each line what that was designed for where it
+   * is more. What is missing is told of the board.
    */
-  private static Figure drawn(Way way, LineLoading board, int line, Dossier d) {
-    double demand = board.demand(line).value();
-    double greatest = board.greatest().value();
-    double designed =
-        DesignCurrent.of(way.circuit(), LiveConductors.of(way.circuit()), d.trial()).value();
-    double times = designed > greatest && greatest > 0 ? designed / greatest : 1;
-    return new Figure("Ib", demand * times, Unit.AMPERE, new Pointer(way.place(), "circuits"));
+  private static Figure drawn(Way way, LineLoading board, int line) {
+    Figure demand = board.demand(line);
+    double counts = demand.value();
+    if (demand.known() && board.designed().known()) {
+      counts = Math.max(counts, board.designed().value());
+    }
+    return new Figure("Ib", counts, Unit.AMPERE, new Pointer(way.place(), "circuits"));
   }
 
   private Figure demand(int number) {

@@ -128,6 +128,10 @@ final class RatingFactors {
 
   private Value grouped(int cables) {
     if (laid.buried()) {
+      if (cable.construction() == Cable.Construction.SINGLES) {
+        // What is tabled holds for multicore cables; single ones have less.
+        return null;
+      }
       TableName spaced = laid.direct() ? TableName.TABLE_4C2 : TableName.TABLE_4C3;
       return d.edition().table(spaced).atOrAbove("nil", cables);
     }

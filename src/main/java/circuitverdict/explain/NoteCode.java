@@ -156,6 +156,7 @@ public enum NoteCode {
   TYPICAL_LOOP_IMPEDANCE("Loop impedance taken as the typical greatest value declared."),
   ESTIMATED_SUPPLY(
       "The supply follows from figures that stand in for ones not stated: it carries no failure."),
+  TYPICAL_ELECTRODE("Resistance of the earth electrode taken as a typical value."),
   TYPICAL_FAULT_CURRENT("Greatest fault current taken as the typical value declared."),
   ASSUMED_NOT_HIGHER_RISK(
       "Premises taken as none of those in which arc fault detection is owed (421.1.7)."),
@@ -172,6 +173,9 @@ public enum NoteCode {
   STANDING_OF_LINES(
       "Standing currents of different lines add to less than the sum of their figures: a measurement"
           + " would settle the question."),
+  RESIDUAL_TYPE_OF_OTHERS(
+      "A load behind the shared residual current device may cause a residual current that its type does"
+          + " not detect, which may blind it for all."),
   LIGHTLY_LOADED(
       "Circuits of the group that carry no more than the share shown of what they may in it are not"
           + " counted: as stated."),

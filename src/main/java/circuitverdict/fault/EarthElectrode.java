@@ -24,6 +24,9 @@ public final class EarthElectrode {
   /** The greatest that it may be: what a residual device must disconnect. Missing if not stated. */
   public static Figure greatest(Supply supply, Dossier d) {
     Figure stated = d.need("Re", supply.earthElectrodeResistanceOhm(), Unit.OHM, At.ELECTRODE);
+    if (stated.known() && !SupplyBasis.serves(supply, NoteCode.TYPICAL_ELECTRODE, d)) {
+      return Figure.unknown("Re", Unit.OHM);
+    }
     return stated.known() ? widened(GREATEST, stated, supply, d) : stated;
   }
 

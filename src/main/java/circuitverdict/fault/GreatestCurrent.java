@@ -253,8 +253,8 @@ public final class GreatestCurrent {
 
   static Figure read(double ampere, Pointer at, Supply supply, Dossier d) {
     Figure stated = new Figure("If,max", ampere, Unit.AMPERE, at);
-    if (supply.basis() == Supply.Basis.ESTIMATED) {
-      d.assumeCurable(NoteCode.ESTIMATED_SUPPLY, At.BASIS);
+    if (!SupplyBasis.serves(supply, NoteCode.TYPICAL_FAULT_CURRENT, d)) {
+      return Figure.unknown("If,max", Unit.AMPERE);
     }
     if (!Uncertainty.measured(supply)) {
       return d.working().look(stated);

@@ -78,6 +78,9 @@ record GridImpedance(Figure resistance, Figure reactance) {
             d.edition().constant(Constant.SHORT_CIRCUIT_GRID_RATIO),
             Allowance.TABLE_DEFAULTS,
             NoteCode.ASSUMED_GRID_RATIO);
+    if (grid.resistanceToReactanceRatio() == null) {
+      d.curable(new Pointer(At.GRID, "resistanceToReactanceRatio"));
+    }
     Figure impedance = d.working().step(IMPEDANCE, factor, nominal, power);
     Figure reactance = d.working().step(REACTANCE, impedance, rated, primary, ratio);
     return new GridImpedance(d.working().step(RESISTANCE, ratio, reactance), reactance);

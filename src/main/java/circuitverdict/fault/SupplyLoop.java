@@ -135,21 +135,10 @@ public final class SupplyLoop {
 
   private static Figure hot(double ohm, Pointer at, Supply supply, Double origin, Dossier d) {
     Supply.Basis basis = supply.basis();
-    if (basis == Supply.Basis.TYPICAL && !d.allows(Allowance.TYPICAL_VALUES)) {
-      d.missing(At.BASIS);
-      return Figure.unknown(EARTH, Unit.OHM);
-    }
-    if (basis == Supply.Basis.ESTIMATED && !d.allows(Allowance.TABLE_DEFAULTS)) {
-      d.missing(At.BASIS);
+    if (!SupplyBasis.serves(supply, NoteCode.TYPICAL_LOOP_IMPEDANCE, d)) {
       return Figure.unknown(EARTH, Unit.OHM);
     }
     Figure stated = new Figure(EARTH, ohm, Unit.OHM, at);
-    if (basis == Supply.Basis.ESTIMATED) {
-      d.assumeCurable(NoteCode.ESTIMATED_SUPPLY, At.BASIS);
-    }
-    if (basis == Supply.Basis.TYPICAL) {
-      d.assumeCurable(NoteCode.TYPICAL_LOOP_IMPEDANCE, at, stated);
-    }
     if (basis != null && basis != Supply.Basis.MEASURED_COLD) {
       return d.working().look(stated);
     }

@@ -72,7 +72,7 @@ record TransformerImpedance(
     Pointer at = at("zeroSequenceImpedancePercent");
     Double zero = stated.zeroSequenceImpedancePercent();
     if (zero == null && d.allows(Allowance.TABLE_DEFAULTS) && uk.known()) {
-      d.assume(NoteCode.ASSUMED_ZERO_SEQUENCE, at, uk);
+      d.assumeCurable(NoteCode.ASSUMED_ZERO_SEQUENCE, at, uk);
       return Figure.derived("z0", 1, Unit.ONE);
     }
     return d.working().step(SHARE, d.need("u0", zero, Unit.PERCENT, at), uk);

@@ -4,7 +4,6 @@ import circuitverdict.check.BoardCheck;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Selectivity;
-import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.Feeder;
 import circuitverdict.conductor.DropFromOrigin;
@@ -53,7 +52,6 @@ public final class BoardAnswer {
   private final CircuitAnswer single;
   private final BoardComposer composer;
   private final Map<String, BoardCheck> checks = new LinkedHashMap<>();
-  private final Map<String, Board> fed = new LinkedHashMap<>();
   private final Map<String, PointSupply> points = new LinkedHashMap<>();
   private final Map<String, LineLoading> loadings = new LinkedHashMap<>();
   private final List<BoardItem> items = new ArrayList<>();
@@ -103,10 +101,7 @@ public final class BoardAnswer {
     }
     BoardCheck check = BoardCheck.of(composer.board(place), composer.loadings(), edition, full);
     checks.put(place.node().place(), check);
-    if (place.node() != root) {
-      fed.put(place.node().place(), check.board());
-    }
-    composer.keep(place.node().place(), check.loading());
+    composer.keep(check.board(), check.loading());
   }
 
   /** Fault levels at the boards; where the stated supply feeds all circuits it serves as it is. */
@@ -141,7 +136,8 @@ public final class BoardAnswer {
       return stated;
     }
     double drop = stated.path("voltageDropPercent").asDouble(Double.NaN);
-    return points.get("/supply").withDrop(drop).supply();
+    double electrode = Sourced.electrode(CircuitMapping.circuit(whole), edition);
+    return points.get("/supply").withDrop(drop).withElectrode(electrode).supply();
   }
 
   /** The supply at the far end of a circuit, with voltage drop and electrode up to there. */
@@ -161,7 +157,7 @@ public final class BoardAnswer {
     Circuit here = CircuitMapping.circuit(((ObjectNode) whole).objectNode().set("supply", supply));
     BoardCheck check = checks.get(board.node().place());
     if (board.node().valid()) {
-      findings.addAll(check.findings(here.supply(), fed));
+      findings.addAll(check.findings(here.supply(), composer.boards()));
       loadings.put(board.node().place(), check.loading());
     }
     for (BoardNode way : board.node().ways()) {

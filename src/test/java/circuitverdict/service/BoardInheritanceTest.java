@@ -204,6 +204,49 @@ class BoardInheritanceTest {
         Boards.item(answer, DB2).at("/problem/errors/0/pointer").textValue());
   }
 
+  /** A residual device of the board itself stands what flows at its busbars, whatever is behind. */
+  @ParameterizedTest
+  @CsvSource({"3000, complies", "2999, does-not-comply"})
+  void aResidualDeviceOfTheBoardStandsWhatFlowsThere(double conditional, String verdict) {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/residualDevice", json(RCCB));
+    board = Boards.with(board, "/residualDevice/conditionalCapacityA", conditional);
+    board = Boards.with(board, "/assembly/standard", "IEC 61439-2");
+    JsonNode found = Boards.finding(Boards.answer(board), "breaking-capacity", "/residualDevice");
+    assertEquals(verdict, verdict(found), found::toString);
+  }
+
+  /** What a circuit's own device detects, a device before it must not be blinded by. */
+  @ParameterizedTest
+  @CsvSource({"AC, does-not-comply", "A, does-not-comply", "B, complies"})
+  void aSharedDeviceSuitsEveryLoadBehindIt(String type, String verdict) {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
+    board = Boards.with(board, "/incomer/residual/type", type);
+    for (String way :
+        List.of(
+            HEATER,
+            "/circuits/0/circuits/2",
+            "/circuits/0/circuits/0/circuits/0",
+            "/circuits/0/circuits/0/circuits/1")) {
+      board = Boards.with(board, way + "/load/residualWaveform", "sinusoidal");
+    }
+    board = Boards.with(board, HEATER + "/load/residualWaveform", "smooth-direct");
+    JsonNode own = json(RCCB.replace("0.1,", "0.03,").replace("\"A\"", "\"B\""));
+    board = Boards.with(board, HEATER + "/residualDevice", own);
+    JsonNode found =
+        Boards.finding(Boards.answer(board), "residual-grouping", "/incomer/residual/type");
+    assertEquals(verdict, verdict(found), found::toString);
+  }
+
+  /** The most sensitive of several in series serves as additional protection. */
+  @Test
+  void theMostSensitiveDeviceServes() {
+    ObjectNode board = Boards.with(tt(), DB2 + "/incomer", json(RCCB));
+    JsonNode sensitive = json(RCCB.replace("0.1,", "0.03,").replace("\"S\"", "\"general\""));
+    board = Boards.with(board, "/incomer", sensitive);
+    JsonNode found = of(board, HEATER, "earth-fault-disconnection");
+    assertTrue(found.toString().contains("0.03"), found::toString);
+  }
+
   /** 30 % of 30 mA is 9 mA: what flows in the boards below flows in the device too. */
   @ParameterizedTest
   @CsvSource({

@@ -106,9 +106,9 @@ class BoardTreeTest {
     assertEquals(counts, actual(answer, DB2, "overload-protection"));
     JsonNode demand = Boards.finding(answer, "board-demand", DB2 + "/incomer");
     assertEquals(verdict, Boards.comparison(demand, "Ib").path("verdict").textValue());
-    // What is more is drawn of the lines in proportion.
+    // So much may each of its lines carry.
     assertEquals(counts, answer.at("/totals/0/lines/0/connectedA").doubleValue());
-    assertEquals(16 * counts / 24, answer.at("/totals/0/lines/1/connectedA").doubleValue(), 1e-9);
+    assertEquals(stated, answer.at("/totals/0/lines/1/connectedA").doubleValue(), 1e-9);
   }
 
   /** Leaving out the diversity never helps. */
@@ -134,6 +134,53 @@ class BoardTreeTest {
     // Three-phase 2.5 mV/A/m of 400 V, 40 A out and 40 A back.
     assertEquals(
         100 * 2.5 * 80 * 100 / 1000 / 400, actual(Boards.answer(board), DB2, "voltage-drop"), 1e-9);
+  }
+
+  /** A load of one line on a way of three is drawn from one of them. */
+  @Test
+  void aLoadOfOneLineOfThreeIsNotAlike() {
+    ObjectNode board = Boards.threeLevels();
+    ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
+    ((ArrayNode) board.at(DB2 + "/circuits")).remove(1);
+    String heater = DB2 + "/circuits/0";
+    JsonNode live = board.at(DB2 + "/liveConductors");
+    board = Boards.with(board, heater + "/liveConductors", live);
+    board = Boards.with(board, heater + "/load/ratedVoltageV", 230);
+    assertEquals(
+        100 * 2.5 * 40 * 20 / 1000 / 400, actual(Boards.answer(board), DB2, "voltage-drop"), 1e-9);
+  }
+
+  /**
+   * 40 A of cos φ 0.6 on L1, 53.13° behind, and 40 A of a resistance on L2, 120° behind: they are
+   * 66.87° apart, and 2·40·cos 33.43° = 66.76 A return.
+   */
+  @Test
+  void theNeutralCurrentIsTheVectorSum() {
+    ObjectNode board = Boards.threeLevels();
+    ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
+    board = Boards.with(board, DB2 + "/diversityFactor", null);
+    String first = DB2 + "/circuits/0";
+    board = Boards.with(board, first + "/load/designCurrentA", 40);
+    board = Boards.with(board, first + "/load/kind", "motor");
+    board = Boards.with(board, first + "/load/powerFactor", 0.6);
+    board = Boards.with(board, DB2 + "/circuits/1/load/designCurrentA", 40);
+    board.withArray(DB2 + "/circuits/1/liveConductors").removeAll().add("L2").add("N");
+    double back = 2 * 40 * Math.cos(Math.toRadians((120 - Math.toDegrees(Math.acos(0.6))) / 2));
+    assertEquals(66.76, back, 0.005);
+    assertEquals(
+        100 * 2.5 * (40 + back) * 20 / 1000 / 400,
+        actual(Boards.answer(board), DB2, "voltage-drop"),
+        1e-9);
+  }
+
+  /** What is stated of the drop counts where it is more, never where it is less. */
+  @ParameterizedTest
+  @CsvSource({"30, 45.166", "50, 50"})
+  void aStatedCurrentOfTheDropIsNoWayOut(double stated, double counts) {
+    JsonNode load =
+        Variations.tree("{\"kind\": \"mixed\", \"voltageDropCurrentA\": " + stated + "}");
+    JsonNode answer = Boards.answer(Boards.with(Boards.threeLevels(), DB2 + "/load", load));
+    assertEquals(100 * 2.5 * counts * 20 / 1000 / 400, actual(answer, DB2, "voltage-drop"), 1e-5);
   }
 
   /** A load between two lines of three: 2/√3 of what a balanced one drops. */

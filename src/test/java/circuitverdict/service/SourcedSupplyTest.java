@@ -2,6 +2,7 @@ package circuitverdict.service;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.service.Http.Reply;
@@ -86,6 +87,56 @@ class SourcedSupplyTest {
             .path("missing")
             .findValuesAsText("pointer")
             .contains("/supply/transformer/impedanceVoltagePercent"));
+  }
+
+  /** Nothing typical stands in for a transformer that is described but in part. */
+  @ParameterizedTest
+  @ValueSource(strings = {"grid", "transformer/loadLossW", "transformer/impedanceVoltagePercent"})
+  void nothingTypicalStandsInForIt(String left) {
+    ObjectNode oven = oven(network().get("supply"));
+    oven.put("stage", "quotation");
+    oven = Boards.with(oven, "/supply/" + left, null);
+    JsonNode answer = Boards.send(OVEN, oven).json();
+    List<String> codes = answer.path("assumptions").findValuesAsText("code");
+    assertFalse(codes.contains("typical-loop-impedance"), codes::toString);
+    assertFalse(codes.contains("typical-fault-current"), codes::toString);
+    assertNotEquals("complies", answer.path("verdict").textValue());
+  }
+
+  /** What was computed with a stand-in is said to be so, and signs nothing off. */
+  @Test
+  void whatRestsOnAStandInIsEstimated() {
+    ObjectNode supply = network().get("supply").deepCopy();
+    supply.with("transformer").remove("zeroSequenceImpedancePercent");
+    JsonNode point = Boards.send(OVEN, oven(supply)).json().at("/points/0/supply");
+    assertEquals("estimated", point.path("basis").textValue());
+    ObjectNode signed = oven(point);
+    signed.put("stage", "sign-off").put("edition", "bs7671-2018-a4");
+    JsonNode answer = Boards.send(OVEN, signed).json();
+    assertEquals("not-determined", answer.path("verdict").textValue());
+    for (JsonNode finding : answer.path("findings")) {
+      if (finding.path("check").textValue().matches("breaking-capacity|earth-fault.*")) {
+        assertEquals("not-determined", finding.path("verdict").textValue(), finding::toString);
+      }
+    }
+  }
+
+  /** Typical figures serve a quotation alone, currents as loops. */
+  @ParameterizedTest
+  @CsvSource({
+    "quotation, typical, complies",
+    "design, typical, not-determined",
+    "design, estimated, complies",
+    "sign-off, estimated, not-determined"
+  })
+  void theBasisOfACurrentCounts(String stage, String basis, String verdict) {
+    ObjectNode supply = (ObjectNode) found();
+    supply.put("basis", basis);
+    ObjectNode oven = oven(supply);
+    oven.put("stage", stage).put("edition", "bs7671-2018-a4");
+    oven = Boards.with(oven, "/device/breakingCapacityA", 25_000);
+    JsonNode answer = Boards.send("/v1/breaking-capacity-verdicts", oven).json();
+    assertEquals(verdict, answer.path("verdict").textValue(), answer::toString);
   }
 
   @ParameterizedTest

@@ -36,6 +36,7 @@ public final class BoardComposer {
   private final JsonNode whole;
   private final Edition edition;
   private final Map<String, LineLoading> loadings = new LinkedHashMap<>();
+  private final Map<String, Board> boards = new LinkedHashMap<>();
 
   /** Of the circuits of a request. */
   public BoardComposer(JsonNode whole, Edition edition) {
@@ -134,6 +135,7 @@ public final class BoardComposer {
         place.incomer() == null
             ? null
             : DeviceMapping.device(place.incomer(), place.node().place() + "/" + INCOMER),
+        place.main().stream().map(Before::device).toList(),
         place.carriers().stream().map(Before::device).toList(),
         here.assembly(),
         own.path("diversityFactor").isNumber() ? own.get("diversityFactor").doubleValue() : null,
@@ -141,9 +143,15 @@ public final class BoardComposer {
         together);
   }
 
-  /** Keeps what a board draws. */
-  public void keep(String place, LineLoading loading) {
-    loadings.put(place, loading);
+  /** The boards that are known so far, likewise. */
+  public Map<String, Board> boards() {
+    return boards;
+  }
+
+  /** Keeps a board and what it draws. */
+  public void keep(Board board, LineLoading loading) {
+    boards.put(board.place(), board);
+    loadings.put(board.place(), loading);
   }
 
   private ObjectNode own(BoardNode node) {
@@ -169,7 +177,7 @@ public final class BoardComposer {
     if (loading == null || !loading.greatest().known()) {
       return;
     }
-    new FeederLoad(way, loading, edition).into(composed);
+    new FeederLoad(way, boards, loadings, edition).into(composed);
   }
 
   private ObjectNode here(BoardPlace place, JsonNode supply) {

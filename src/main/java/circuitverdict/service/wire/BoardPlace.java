@@ -73,6 +73,20 @@ public record BoardPlace(
       return DeviceMapping.device(node, "/upstreamDevice");
     }
 
+    /**
+     * Its residual operating current, A; above all others where it has a delay or is not stated.
+     */
+    double operating() {
+      JsonNode residual = node.path("residual");
+      boolean general = "general".equals(residual.path("delay").asText("general"));
+      JsonNode stated = residual.path("operatingCurrentA");
+      return general && stated.isNumber() ? stated.doubleValue() : Double.MAX_VALUE;
+    }
+
+    private boolean atBusbars() {
+      return place.endsWith("/device") || place.endsWith("/residualDevice");
+    }
+
     private boolean isOf(BoardNode board) {
       return place.lastIndexOf('/') == board.place().length() && place.startsWith(board.place());
     }
@@ -153,9 +167,27 @@ public record BoardPlace(
     return chain.stream().filter(Before::overcurrent).findFirst().orElse(null);
   }
 
-  /** The nearest device with a residual function before its circuits; null where none is. */
+  /**
+   * The device with a residual function before its circuits that opens first: of the least residual
+   * operating current without delay, else the nearest; null where none is.
+   */
   public Before nearestResidual() {
-    return chain.stream().filter(Before::residual).findFirst().orElse(null);
+    Before found = null;
+    for (Before each : chain) {
+      if (each.residual() && (found == null || each.operating() < found.operating())) {
+        found = each;
+      }
+    }
+    return found;
+  }
+
+  /** The main devices at its busbars: others stand where the circuit that feeds it begins. */
+  public List<Before> main() {
+    boolean fed = !node.place().isEmpty() || node.own().has("cable");
+    return chain.stream()
+        .filter(each -> each.isOf(node))
+        .filter(each -> each.place().endsWith("/incomer") || !fed && each.atBusbars())
+        .toList();
   }
 
   /** The devices with a residual function that all of its circuits share, nearest first. */

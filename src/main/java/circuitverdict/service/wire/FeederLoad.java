@@ -1,16 +1,18 @@
 package circuitverdict.service.wire;
 
 import circuitverdict.check.CircuitCheck;
+import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.conductor.DesignCurrent;
 import circuitverdict.conductor.LineLoading;
-import circuitverdict.explain.Allowance;
+import circuitverdict.conductor.ReturnCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Working;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
 
 /**
  * The load of a circuit that feeds a board: what the board draws from its most loaded line, or more
@@ -21,15 +23,23 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 final class FeederLoad {
   private static final String LOAD = "load";
   private static final String CURRENT = "designCurrentA";
+  private static final String DROP = "voltageDropCurrentA";
   private static final int LINES = 3;
 
   private final BoardNode way;
-  private final LineLoading loading;
+  private final Map<String, Board> boards;
+  private final Map<String, LineLoading> loadings;
   private final Edition edition;
 
-  FeederLoad(BoardNode way, LineLoading loading, Edition edition) {
+  /** Of the circuit that feeds a board, which is known with all that it feeds. */
+  FeederLoad(
+      BoardNode way,
+      Map<String, Board> boards,
+      Map<String, LineLoading> loadings,
+      Edition edition) {
     this.way = way;
-    this.loading = loading;
+    this.boards = boards;
+    this.loadings = loadings;
     this.edition = edition;
   }
 
@@ -38,7 +48,7 @@ final class FeederLoad {
     Circuit stated = CircuitMapping.circuit(circuit);
     Dossier d = new Dossier(edition, CircuitCheck.allowance(stated.stage()), Working.silent());
     double designed = DesignCurrent.of(stated, LiveConductors.of(stated), d).value();
-    double drawn = loading.greatest().value();
+    double drawn = loadings.get(way.place()).greatest().value();
     boolean more = designed >= drawn;
     ObjectNode load = circuit.objectNode();
     if (circuit.path(LOAD).isObject()) {
@@ -50,76 +60,47 @@ final class FeederLoad {
     if (!more) {
       load.put(CURRENT, drawn);
     }
-    double counts = drop(current, drawn, d.allows(Allowance.TABLE_DEFAULTS));
-    if (counts > current && !load.has("voltageDropCurrentA")) {
-      load.put("voltageDropCurrentA", counts);
+    double counts = Math.max(drop(current, drawn, d), load.path(DROP).asDouble(0));
+    if (counts > current) {
+      load.put(DROP, counts);
     }
     circuit.set(LOAD, load);
   }
 
   /** The current by which the drop counts: in proportion where more is stated than is drawn. */
-  private double drop(double current, double drawn, boolean design) {
+  private double drop(double current, double drawn, Dossier d) {
     JsonNode live = way.own().path("liveConductors");
-    boolean neutral = false;
-    int lines = 0;
+    boolean neutral = live.isEmpty();
+    int lines = live.isEmpty() ? LINES : 0;
     for (JsonNode name : live) {
       neutral |= "N".equals(name.asText());
       lines += name.asText().startsWith("L") ? 1 : 0;
     }
-    boolean alike = !live.isEmpty() && (lines < 2 || lines < LINES && !neutral);
-    if (alike || drawn == 0) {
+    if (lines < 2 || lines < LINES && !neutral || drawn == 0) {
       return current;
     }
-    if (lines == 2) {
+    ReturnCurrent back = ReturnCurrent.of(boards.get(way.place()), boards, loadings, d);
+    if (lines < LINES) {
       // Of its voltage between lines the same volts are a lesser share than of one line's.
-      return loads(way, 1, true) ? current * Math.sqrt(LINES) : current;
+      return back.ampere() > 0 ? current * Math.sqrt(LINES) : current;
     }
-    boolean between = loads(way, 2, false);
-    if (!between && !loads(way, 1, true)) {
-      return current;
-    }
-    if (!neutral) {
-      return between ? current * 2 / Math.sqrt(LINES) : current;
-    }
-    // Loads of any power factor and between lines: no more than the greatest line current returns.
-    double back = between || !design ? drawn : vector();
-    return current * (1 + back / drawn * thinner());
+    double between = back.isBetweenLines() ? current * 2 / Math.sqrt(LINES) : current;
+    double byNeutral = neutral ? current * (1 + back.ampere() / drawn * thinner()) : current;
+    return Math.max(between, byNeutral);
   }
 
-  /** The neutral current of loads of one power factor, as much drawn from each line as is found. */
-  private double vector() {
-    double[] currents = new double[LINES];
-    for (LineLoading.Line line : loading.lines()) {
-      currents[line.number() - 1] = line.demand().value();
-    }
-    double a = currents[0];
-    double b = currents[1];
-    double c = currents[2];
-    return Math.sqrt(Math.max(0, a * a + b * b + c * c - a * b - b * c - c * a));
-  }
-
-  /** Section of the line over that of a smaller neutral. */
+  /** Section of the line over that of a smaller neutral, of the cable where it is the most. */
   private double thinner() {
-    double line = way.own().at("/cable/lineCsaMm2").asDouble(0);
-    double neutral = way.own().at("/cable/neutralCsaMm2").asDouble(line);
-    return neutral > 0 && neutral < line ? line / neutral : 1;
+    double most = thinner(way.own().path("cable"));
+    for (JsonNode further : way.own().path("furtherCables")) {
+      most = Math.max(most, thinner(further));
+    }
+    return most;
   }
 
-  /** Whether a circuit below loads so many lines and the neutral, or may. */
-  private static boolean loads(BoardNode board, int lines, boolean neutral) {
-    for (BoardNode way : board.ways()) {
-      JsonNode live = way.own().path("liveConductors");
-      int named = 0;
-      boolean back = false;
-      for (JsonNode name : live) {
-        named += name.asText().startsWith("L") ? 1 : 0;
-        back |= "N".equals(name.asText());
-      }
-      boolean found = live.isEmpty() ? neutral : named == lines && (back || !neutral);
-      if (found || loads(way, lines, neutral)) {
-        return true;
-      }
-    }
-    return false;
+  private static double thinner(JsonNode cable) {
+    double line = cable.path("lineCsaMm2").asDouble(0);
+    double neutral = cable.path("neutralCsaMm2").asDouble(line);
+    return neutral > 0 && neutral < line ? line / neutral : 1;
   }
 }

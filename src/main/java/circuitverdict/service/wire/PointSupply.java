@@ -10,6 +10,7 @@ import circuitverdict.fault.FaultNetwork.Point;
 import circuitverdict.fault.PointCurrents;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -150,9 +151,13 @@ public final class PointSupply {
     return missing;
   }
 
-  /** The supply as the next call has it. */
+  /** The supply as checks read it: without the figures that none of them does. */
   public JsonNode supply() {
-    return Json.tree(this::supply);
+    JsonNode supply = Json.tree(this::supply);
+    for (JsonNode kind : supply.path("faultCurrents")) {
+      ((ObjectNode) kind).remove(List.of("minimumA", "peakA"));
+    }
+    return supply;
   }
 
   void write(JsonGenerator json, boolean full) throws IOException {
@@ -172,7 +177,9 @@ public final class PointSupply {
   }
 
   private void supply(JsonGenerator json) throws IOException {
-    boolean origin = first == null && "origin".equals(stated.path("point").textValue());
+    boolean atOrigin = first == null && "origin".equals(stated.path("point").textValue());
+    // Of no origin that is described are typical values taken.
+    boolean origin = atOrigin && missing.isEmpty();
     json.writeStringField("point", origin ? "origin" : "board");
     json.writeNumberField("phases", point.live().lines() == 1 ? 1 : 3);
     for (String name : KEPT) {
@@ -181,8 +188,8 @@ public final class PointSupply {
         json.writeRawValue(stated.get(name).toString());
       }
     }
-    if (dropPercent != null) {
-      Json.number(json, "voltageDropPercent", dropPercent);
+    if (dropPercent != null || atOrigin && !origin) {
+      Json.number(json, "voltageDropPercent", dropPercent == null ? 0 : dropPercent);
     }
     if (withheld()) {
       return;

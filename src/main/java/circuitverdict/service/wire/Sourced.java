@@ -3,9 +3,13 @@ package circuitverdict.service.wire;
 import circuitverdict.check.CircuitCheck;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.explain.At;
+import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Figure;
 import circuitverdict.explain.Note;
 import circuitverdict.explain.NoteCode;
 import circuitverdict.explain.Pointer;
+import circuitverdict.explain.Working;
+import circuitverdict.fault.EarthElectrode;
 import circuitverdict.fault.FaultNetwork;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -45,17 +49,28 @@ public record Sourced(JsonNode body, PointSupply source, List<Note> unused) {
     PointSupply source =
         PointSupply.of(stated, points)
             .get(0)
-            .withDrop(stated.path("voltageDropPercent").asDouble(Double.NaN));
+            .withDrop(stated.path("voltageDropPercent").asDouble(Double.NaN))
+            .withElectrode(electrode(circuit, edition));
     ObjectNode judged = ((ObjectNode) body).objectNode();
     judged.setAll((ObjectNode) body);
     judged.set(SUPPLY, source.supply());
     List<Note> unused = new ArrayList<>();
     for (String name : OF_READINGS) {
-      if (stated.has(name)) {
+      if (stated.has(name) && !stated.has("earthElectrodeResistanceOhm")) {
         Pointer at = new Pointer(At.SUPPLY, name);
         unused.add(new Note(NoteCode.MEMBER_NOT_USED, at, List.of()));
       }
     }
     return new Sourced(judged, source, unused);
+  }
+
+  /** The greatest that the stated electrode may be, Ω; it is no part of the transformer. */
+  public static double electrode(Circuit circuit, Edition edition) {
+    if (circuit.supply().earthElectrodeResistanceOhm() == null) {
+      return Double.NaN;
+    }
+    Dossier d = new Dossier(edition, CircuitCheck.allowance(circuit.stage()), Working.silent());
+    Figure electrode = EarthElectrode.greatest(circuit.supply(), d);
+    return d.standsAtBest() ? Double.NaN : electrode.value();
   }
 }
