@@ -51,15 +51,21 @@ public record EditionComparison(Result from, Result to, List<Move> moved) {
       Circuit circuit, Edition first, Edition second, List<Check> checks) {
     Result from = CircuitCheck.run(checks, circuit, first, true);
     Result to = CircuitCheck.run(checks, circuit, second, true);
+    return new EditionComparison(from, to, moved(from.findings(), to.findings()));
+  }
+
+  /** The findings that differ, of those that are of one check about one thing. */
+  public static List<Move> moved(List<Finding> from, List<Finding> to) {
     List<Move> moved = new ArrayList<>();
-    for (int i = 0; i < checks.size(); i++) {
-      Finding before = from.findings().get(i);
-      Finding after = to.findings().get(i);
-      if (differ(before, after)) {
-        moved.add(new Move(before, after, causes(before, after)));
+    for (Finding before : from) {
+      for (Finding after : to) {
+        boolean same = before.check() == after.check() && before.subject().equals(after.subject());
+        if (same && differ(before, after)) {
+          moved.add(new Move(before, after, causes(before, after)));
+        }
       }
     }
-    return new EditionComparison(from, to, List.copyOf(moved));
+    return List.copyOf(moved);
   }
 
   private static boolean differ(Finding before, Finding after) {

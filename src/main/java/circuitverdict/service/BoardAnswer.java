@@ -9,6 +9,7 @@ import circuitverdict.circuit.Feeder;
 import circuitverdict.conductor.DropFromOrigin;
 import circuitverdict.conductor.LineLoading;
 import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Note;
 import circuitverdict.explain.Working;
 import circuitverdict.fault.EarthElectrode;
 import circuitverdict.fault.FaultNetwork;
@@ -56,6 +57,7 @@ public final class BoardAnswer {
   private final Map<String, LineLoading> loadings = new LinkedHashMap<>();
   private final List<BoardItem> items = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
+  private boolean answers = true;
 
   /** Answers a board whose own statements are valid. */
   public BoardAnswer(BoardBody body, Edition edition, String version, boolean full) {
@@ -69,18 +71,24 @@ public final class BoardAnswer {
     this.composer = new BoardComposer(whole, edition);
   }
 
+  /**
+   * What is found of a board, without answers to its circuits.
+   *
+   * @param findings of the boards
+   * @param items every circuit
+   */
+  public record Found(List<Finding> findings, List<BoardItem> items) {}
+
+  /** What is found alone. */
+  public Found found() {
+    answers = false;
+    judge();
+    return new Found(findings, items);
+  }
+
   /** The bytes of the answer. */
   public byte[] bytes() {
-    BoardPlace place = BoardPlace.root(root, edition);
-    load(place);
-    network(place);
-    if (whole.has("cable")) {
-      Judged own = single.judge(Sourced.plain(composer.first(place)), List.of(), full);
-      items.add(item(root, own, List.of()));
-      judge(place, fed(place, own.circuit()));
-    } else {
-      judge(place, source());
-    }
+    judge();
     return new BoardJson(edition, version, full)
         .bytes(
             whole,
@@ -90,6 +98,19 @@ public final class BoardAnswer {
             new ArrayList<>(points.values()),
             loadings,
             UnusedMembers.ofBoard(whole));
+  }
+
+  private void judge() {
+    BoardPlace place = BoardPlace.root(root, edition);
+    load(place);
+    network(place);
+    if (whole.has("cable")) {
+      Judged own = one(composer.first(place), List.of());
+      items.add(item(root, own, List.of()));
+      judge(place, fed(place, own.circuit()));
+    } else {
+      judge(place, source());
+    }
   }
 
   /** From the far ends: what a board draws is the load of the circuit that feeds it. */
@@ -170,7 +191,7 @@ public final class BoardAnswer {
         continue;
       }
       ObjectNode request = composer.circuit(board, way, supply);
-      Judged judged = single.judge(Sourced.plain(request), UnusedMembers.ofCheck(request), full);
+      Judged judged = one(request, UnusedMembers.ofCheck(request));
       items.add(item(way, judged, selectivity(board, way, judged.circuit())));
       if (way.feedsBoard()) {
         BoardPlace below = board.below(way);
@@ -179,8 +200,13 @@ public final class BoardAnswer {
     }
   }
 
+  private Judged one(ObjectNode request, List<Note> unused) {
+    Sourced plain = Sourced.plain(request);
+    return answers ? single.judge(plain, unused, full) : single.found(plain, full);
+  }
+
   private static BoardItem item(BoardNode node, Judged judged, List<Upstream> selectivity) {
-    String etag = Representation.etag(judged.bytes());
+    String etag = judged.bytes() == null ? null : Representation.etag(judged.bytes());
     return new BoardItem(node, etag, judged.bytes(), judged.result(), selectivity);
   }
 

@@ -35,7 +35,7 @@ public final class CircuitAnswer {
   /**
    * An answer.
    *
-   * @param bytes its bytes
+   * @param bytes its bytes; null where only what is found was asked for
    * @param circuit the circuit that was judged
    * @param result what was found
    */
@@ -44,6 +44,13 @@ public final class CircuitAnswer {
   /** The bytes of the answer to a valid body without contradictions. */
   public byte[] bytes(Sourced request, List<Note> unused, boolean full) {
     return judge(request, unused, full).bytes();
+  }
+
+  /** What is found alone, without an answer. */
+  Judged found(Sourced request, boolean explain) {
+    DescribedDevices described = DescribedDevices.of(request.body(), List.of(), edition);
+    Circuit circuit = CircuitMapping.circuit(described.body());
+    return new Judged(null, circuit, CircuitCheck.run(checks, circuit, edition, explain));
   }
 
   /** The answer with what it rests on. */

@@ -147,7 +147,6 @@ final class BadRequests {
             "/v1/breaking-capacity-verdicts",
             "/v1/let-through-verdicts",
             "/v1/selectivity-verdicts",
-            "/v1/edition-comparisons",
             "/v1/measurement-verdicts",
             "/v1/marking-readings")) {
       add("2 MiB", 413, "body-too-large", null, null, post(path, string(blank + "{}")));
@@ -167,6 +166,7 @@ final class BadRequests {
             "/v1/loop-impedance-limits",
             "/v1/fault-currents",
             "/v1/board-checks",
+            "/v1/edition-comparisons",
             "/v1/conductor-selections")) {
       add("4 MiB", 413, "body-too-large", null, null, post(path, string(more)));
       add(

@@ -199,4 +199,33 @@ class EditionComparisonsTest {
     Reply reply = Http.post(PATH, patched("complies", "{'stage': 'sign-off'}").toString());
     assertEquals(200, reply.status(), reply::text);
   }
+
+  /** Of a board every circuit is compared, and the boards themselves. */
+  @Test
+  void aBoardIsComparedCircuitByCircuit() {
+    ObjectNode board = Boards.threeLevels();
+    board.putArray("editions").add("bs7671-2008").add("bs7671-2018-a4");
+    JsonNode answer = Boards.send("/v1/edition-comparisons", board).json();
+    String heater = "/circuits/0/circuits/0/circuits/0";
+    JsonNode moved = null;
+    for (JsonNode each : answer.path("moved")) {
+      boolean loop = each.path("check").textValue().equals("earth-fault-disconnection");
+      moved = loop && each.path("circuit").asText().equals(heater) ? each : moved;
+    }
+    // B16: 230/80 = 2.875 Ω, and 0.95 of it.
+    assertEquals(2.875, moved.at("/from/limit/value").doubleValue(), 1e-9);
+    assertEquals(2.73125, moved.at("/to/limit/value").doubleValue(), 1e-9);
+    JsonNode single = Boards.answer(Boards.threeLevels());
+    assertEquals(single.path("verdict"), answer.at("/compared/1/verdict"));
+  }
+
+  /** A board that is not valid in part is compared in no part. */
+  @Test
+  void aBoardThatIsNotValidIsRefused() {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/circuits/0/cable/lengthM", -1);
+    board.putArray("editions").add("bs7671-2008").add("bs7671-2018-a4");
+    Http.Reply reply = Boards.send("/v1/edition-comparisons", board);
+    assertEquals(422, reply.status());
+    assertEquals("/circuits/0/cable/lengthM", reply.json().at("/errors/0/pointer").textValue());
+  }
 }

@@ -42,6 +42,11 @@ public final class BoardBody {
     return body;
   }
 
+  /** A body with which nothing is wrong. */
+  public static BoardBody valid(JsonNode body) {
+    return new BoardBody(body);
+  }
+
   /** The body as sent. */
   public JsonNode whole() {
     return whole;

@@ -1,7 +1,9 @@
 package circuitverdict.service.wire;
 
+import circuitverdict.check.BoardVerdict;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Result;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,5 +29,21 @@ public record BoardItem(
   /** One whose statements are not valid. */
   public static BoardItem refused(BoardNode node) {
     return new BoardItem(node, null, null, null, List.of());
+  }
+
+  /** The verdict on the board: of its circuits and of what is found beside them. */
+  public static BoardVerdict verdict(List<Finding> findings, List<BoardItem> items) {
+    List<Result> results = new ArrayList<>();
+    List<Finding> beside = new ArrayList<>(findings);
+    int invalid = 0;
+    for (BoardItem item : items) {
+      item.selectivity().forEach(each -> beside.add(each.finding()));
+      if (item.result() == null) {
+        invalid++;
+      } else {
+        results.add(item.result());
+      }
+    }
+    return BoardVerdict.of(results, beside, invalid);
   }
 }

@@ -2,7 +2,6 @@ package circuitverdict.service.wire;
 
 import circuitverdict.check.BoardVerdict;
 import circuitverdict.check.Finding;
-import circuitverdict.check.Result;
 import circuitverdict.check.Verdict;
 import circuitverdict.circuit.Circuit;
 import circuitverdict.conductor.LineLoading;
@@ -51,7 +50,7 @@ public final class BoardJson {
       List<PointSupply> points,
       Map<String, LineLoading> loadings,
       List<Note> unused) {
-    BoardVerdict verdict = verdict(findings, items);
+    BoardVerdict verdict = BoardItem.verdict(findings, items);
     return Json.object(
         json -> {
           AnswerJson answer = new AnswerJson(json, edition, full, Sourced.plain(body));
@@ -67,21 +66,6 @@ public final class BoardJson {
           notes(json, findings, points);
           answer.foot(unused, version);
         });
-  }
-
-  private static BoardVerdict verdict(List<Finding> findings, List<BoardItem> items) {
-    List<Result> results = new ArrayList<>();
-    List<Finding> beside = new ArrayList<>(findings);
-    int invalid = 0;
-    for (BoardItem item : items) {
-      item.selectivity().forEach(each -> beside.add(each.finding()));
-      if (item.result() == null) {
-        invalid++;
-      } else {
-        results.add(item.result());
-      }
-    }
-    return BoardVerdict.of(results, beside, invalid);
   }
 
   private void item(JsonGenerator json, int line, BoardItem item) throws IOException {

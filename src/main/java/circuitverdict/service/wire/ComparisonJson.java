@@ -1,5 +1,6 @@
 package circuitverdict.service.wire;
 
+import circuitverdict.check.BoardVerdict;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Reason;
 import circuitverdict.check.Result;
@@ -45,17 +46,67 @@ public final class ComparisonJson {
           Result to = comparison.to();
           answer.head(stage, to.verdict(), to.reason(), summary(first, second, comparison));
           json.writeArrayFieldStart("compared");
-          compared(json, first, comparison.from());
-          compared(json, second, to);
+          compared(json, first, comparison.from().verdict(), comparison.from().reason());
+          compared(json, second, to.verdict(), to.reason());
           json.writeEndArray();
           json.writeArrayFieldStart("moved");
           for (Move move : comparison.moved()) {
-            move(json, move);
+            move(json, null, move);
           }
           json.writeEndArray();
           List<Finding> both = new ArrayList<>(comparison.from().findings());
           both.addAll(to.findings());
           answer.notes(both);
+          answer.foot(unused, version);
+        });
+  }
+
+  /**
+   * A board under two editions.
+   *
+   * @param first verdict under the first
+   * @param second verdict under the second
+   * @param moved what moves: of the boards first, then circuit by circuit
+   */
+  public record Boards(BoardVerdict first, BoardVerdict second, List<Placed> moved) {}
+
+  /**
+   * What moves of one circuit.
+   *
+   * @param circuit JSON pointer of the circuit; null of the boards themselves
+   * @param moves the findings that differ
+   */
+  public record Placed(String circuit, List<Move> moves) {}
+
+  /** The bytes of the answer to a board; its verdict is that under the second edition. */
+  public byte[] boards(
+      Sourced request,
+      Circuit.Stage stage,
+      Edition first,
+      Edition second,
+      Boards boards,
+      List<Note> unused) {
+    long count = boards.moved().stream().mapToLong(each -> each.moves().size()).sum();
+    return Json.object(
+        json -> {
+          AnswerJson answer = new AnswerJson(json, second, full, request);
+          BoardVerdict to = boards.second();
+          answer.head(
+              stage,
+              to.verdict(),
+              to.reason(),
+              (count == 0 ? "Nothing moves" : count + " findings move") + between(first, second));
+          json.writeArrayFieldStart("compared");
+          compared(json, first, boards.first().verdict(), boards.first().reason());
+          compared(json, second, to.verdict(), to.reason());
+          json.writeEndArray();
+          json.writeArrayFieldStart("moved");
+          for (Placed placed : boards.moved()) {
+            for (Move move : placed.moves()) {
+              move(json, placed.circuit(), move);
+            }
+          }
+          json.writeEndArray();
           answer.foot(unused, version);
         });
   }
@@ -78,7 +129,7 @@ public final class ComparisonJson {
   }
 
   private static String summary(Edition first, Edition second, EditionComparison comparison) {
-    String between = " from " + first.head().standard() + " to " + second.head().standard() + ".";
+    String between = between(first, second);
     List<Move> moved = comparison.moved();
     if (moved.isEmpty()) {
       return "Nothing moves" + between;
@@ -92,26 +143,31 @@ public final class ComparisonJson {
     return "What moves: " + String.join(", ", names) + "," + between;
   }
 
+  private static String between(Edition first, Edition second) {
+    return " from " + first.head().standard() + " to " + second.head().standard() + ".";
+  }
+
   private static String words(Verdict verdict) {
     return verdict.word().replace('-', ' ');
   }
 
-  private static void compared(JsonGenerator json, Edition edition, Result result)
+  private static void compared(JsonGenerator json, Edition edition, Verdict verdict, Reason reason)
       throws IOException {
     json.writeStartObject();
     json.writeObjectFieldStart("edition");
     json.writeStringField("id", edition.id());
     json.writeStringField("tablesDigest", edition.digest());
     json.writeEndObject();
-    json.writeStringField("verdict", result.verdict().word());
-    if (result.reason() != null) {
-      json.writeStringField("reason", result.reason().word());
+    json.writeStringField("verdict", verdict.word());
+    if (reason != null) {
+      json.writeStringField("reason", reason.word());
     }
     json.writeEndObject();
   }
 
-  private void move(JsonGenerator json, Move move) throws IOException {
+  private void move(JsonGenerator json, String circuit, Move move) throws IOException {
     json.writeStartObject();
+    Json.text(json, "circuit", circuit);
     json.writeStringField("check", move.to().check().word());
     json.writeFieldName("from");
     FindingJson.write(json, move.from(), List.of(), full);

@@ -165,6 +165,9 @@ public final class UnusedMembers {
     UnusedMembers unused = new UnusedMembers(null, true);
     for (Map.Entry<String, JsonNode> member : body.properties()) {
       String name = member.getKey();
+      if (name.equals("editions") && member.getValue().size() > 1) {
+        continue;
+      }
       boolean ofCircuit =
           body.has("cable") && !NEVER.contains(name) && !SELECTION_ONLY.contains(name);
       if (!OF_A_BOARD.contains(name) && !ofCircuit) {
