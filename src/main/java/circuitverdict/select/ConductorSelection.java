@@ -26,6 +26,7 @@ public final class ConductorSelection {
    * @param device the device selected with it; null where the caller states one
    * @param lengthSolved whether the length is the greatest that complies
    * @param result its result
+   * @param cost by the caller's weights; null where none are given
    * @param decidedBy the finding that decides: the first that rejects it or leaves it open; of a
    *     selected one the finding with the least margin
    */
@@ -34,6 +35,7 @@ public final class ConductorSelection {
       ProtectiveDevice device,
       boolean lengthSolved,
       Result result,
+      Double cost,
       Finding decidedBy) {}
 
   /**
@@ -55,20 +57,27 @@ public final class ConductorSelection {
   private final Circuit circuit;
   private final Edition edition;
   private final List<Check> checks;
+  private final CostWeights weights;
   private final boolean explain;
 
   private ConductorSelection(
-      Circuit circuit, Edition edition, List<Check> checks, boolean explain) {
+      Circuit circuit, Edition edition, List<Check> checks, CostWeights weights, boolean explain) {
+    this.weights = weights;
     this.circuit = circuit;
     this.edition = edition;
     this.checks = checks;
     this.explain = explain;
   }
 
-  /** Every size of the circuit's cable, judged and sorted. */
+  /**
+   * Every size of the circuit's cable, judged and sorted: the cheapest first, or without weights
+   * the smallest.
+   *
+   * @param weights what the caller says of cost; null for nothing
+   */
   public static Selection of(
-      Circuit circuit, Edition edition, List<Check> checks, boolean explain) {
-    return new ConductorSelection(circuit, edition, checks, explain).select();
+      Circuit circuit, Edition edition, List<Check> checks, CostWeights weights, boolean explain) {
+    return new ConductorSelection(circuit, edition, checks, weights, explain).select();
   }
 
   private Selection select() {
@@ -86,7 +95,8 @@ public final class ConductorSelection {
   }
 
   private static Comparator<Candidate> bySize() {
-    return Comparator.<Candidate>comparingDouble(each -> each.cable().lineCsaMm2())
+    return Comparator.<Candidate>comparingDouble(each -> each.cost() == null ? 0 : each.cost())
+        .thenComparingDouble(each -> each.cable().lineCsaMm2())
         .thenComparingDouble(
             each -> each.cable().protectiveCsaMm2() == null ? 0 : each.cable().protectiveCsaMm2());
   }
@@ -105,7 +115,8 @@ public final class ConductorSelection {
       with = with.with(cable);
       result = CircuitCheck.run(checks, with, edition, explain);
     }
-    return new Candidate(cable, device, solve, result, DeviceSelection.deciding(result));
+    Double cost = weights == null ? null : weights.of(circuit, cable, solve, device);
+    return new Candidate(cable, device, solve, result, cost, DeviceSelection.deciding(result));
   }
 
   /** Of the standard series the best that passes, else that comes nearest to it; null for none. */

@@ -49,7 +49,8 @@ public class ConductorSelections {
         DescribedDevices.of(request, UnusedMembers.ofConductors(request), edition);
     Circuit circuit = CircuitMapping.circuit(described.body());
     ConductorSelection.Selection selection =
-        ConductorSelection.of(circuit, edition, CircuitCheck.all(), full);
+        ConductorSelection.of(
+            circuit, edition, CircuitCheck.all(), ConductorSelectionJson.weights(request), full);
     byte[] bytes =
         new ConductorSelectionJson(edition, engine.version(), full)
             .bytes(sourced, circuit, selection, described.notes());

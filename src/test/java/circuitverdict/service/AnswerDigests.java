@@ -139,7 +139,12 @@ final class AnswerDigests {
         .bytes(
             Sourced.plain(request),
             circuit,
-            ConductorSelection.of(circuit, edition, CircuitCheck.all(), full),
+            ConductorSelection.of(
+                circuit,
+                edition,
+                CircuitCheck.all(),
+                ConductorSelectionJson.weights(request),
+                full),
             UnusedMembers.ofConductors(request));
   }
 

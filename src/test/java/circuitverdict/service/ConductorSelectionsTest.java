@@ -134,4 +134,32 @@ class ConductorSelectionsTest {
     assertEquals(10, answer.at("/selected/0/cable/lineCsaMm2").doubleValue());
     assertEquals(4, answer.at("/selected/0/cable/protectiveCsaMm2").doubleValue());
   }
+
+  /**
+   * 22 m of two live conductors at 1 for each mm² and metre and of the protective one at 2: of
+   * 4/1.5 mm² 22·(2·4 + 2·1.5) = 242.
+   */
+  @Test
+  void theCheapestByTheCallersWeightsComesFirst() {
+    String weights =
+        "{'preferences': {'weights': [{'of': 'live-conductor', 'value': 1},"
+            + " {'of': 'protective-conductor', 'value': 2}]}}";
+    JsonNode answer = answer(patched("complies", weights));
+    assertEquals(242, answer.at("/selected/0/cost/value").doubleValue(), 1e-9);
+    double before = 0;
+    for (JsonNode each : answer.path("selected")) {
+      double cost = each.at("/cost/value").doubleValue();
+      assertTrue(cost >= before, answer::toString);
+      before = cost;
+    }
+    // Weights choose among what complies and change no verdict.
+    assertEquals(answer(body("complies")).path("selectedCount"), answer.path("selectedCount"));
+    assertFalse(answer(body("complies")).at("/selected/0").has("cost"));
+    // Where conductors cost nothing and the device does, the least rated one comes first.
+    JsonNode device =
+        answer(
+            patched("with-device", "{'preferences': {'weights': [{'of': 'device', 'value': 3}]}}"));
+    double rated = device.at("/selected/0/device/ratedCurrentA").doubleValue();
+    assertEquals(3 * rated, device.at("/selected/0/cost/value").doubleValue(), 1e-9);
+  }
 }

@@ -10,6 +10,7 @@ import circuitverdict.explain.Note;
 import circuitverdict.quantity.Shown;
 import circuitverdict.select.ConductorSelection.Candidate;
 import circuitverdict.select.ConductorSelection.Selection;
+import circuitverdict.select.CostWeights;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -27,6 +28,27 @@ public final class ConductorSelectionJson {
     this.edition = edition;
     this.version = version;
     this.full = full;
+  }
+
+  /** What the caller says of cost; null where that is nothing. */
+  public static CostWeights weights(JsonNode request) {
+    JsonNode weights = request.at("/preferences/weights");
+    if (weights.isEmpty()) {
+      return null;
+    }
+    return new CostWeights(
+        weight(weights, "live-conductor"),
+        weight(weights, "protective-conductor"),
+        weight(weights, "device"));
+  }
+
+  private static double weight(JsonNode weights, String of) {
+    for (JsonNode each : weights) {
+      if (each.path("of").asText("").equals(of)) {
+        return each.path("value").doubleValue();
+      }
+    }
+    return 0;
   }
 
   /** The bytes of the answer. */
@@ -93,6 +115,13 @@ public final class ConductorSelectionJson {
     cable(json, candidate);
     if (candidate.device() != null) {
       ListedSeries.device(json, (Breaker) candidate.device());
+    }
+    if (candidate.cost() != null) {
+      json.writeObjectFieldStart("cost");
+      json.writeStringField("symbol", "K");
+      Json.number(json, "value", candidate.cost());
+      json.writeStringField("unit", "1");
+      json.writeEndObject();
     }
     json.writeStringField("verdict", verdict.word());
     json.writeFieldName("decidedBy");

@@ -111,7 +111,9 @@ public final class UnusedMembers {
 
   /** What a selection of conductors does not use. */
   public static List<Note> ofConductors(JsonNode body) {
-    return new UnusedMembers(null, true).top(body, Set.of("preferences", PRODUCTS));
+    UnusedMembers unused = new UnusedMembers(null, true);
+    unused.preference(body, "order");
+    return unused.top(body, Set.of(PRODUCTS));
   }
 
   /** What verdicts on readings do not use besides the readings themselves. */
@@ -133,7 +135,9 @@ public final class UnusedMembers {
 
   /** What a selection does not use: among others a device, since it looks for one. */
   public static List<Note> ofSelection(JsonNode body) {
-    return new UnusedMembers(null, true).top(body, Set.of("device"));
+    UnusedMembers unused = new UnusedMembers(null, true);
+    unused.preference(body, "weights");
+    return unused.top(body, Set.of("device"));
   }
 
   /** What an operation that reads only these members does not use. */
@@ -175,6 +179,12 @@ public final class UnusedMembers {
       }
     }
     return unused.notes;
+  }
+
+  private void preference(JsonNode body, String member) {
+    if (body.path("preferences").has(member)) {
+      add(new Trail(null, "/preferences"), member);
+    }
   }
 
   private List<Note> top(JsonNode body, Set<String> ofOthers) {
