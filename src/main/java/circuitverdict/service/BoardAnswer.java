@@ -216,10 +216,12 @@ public final class BoardAnswer {
     Before serving = composer.serving(board, way);
     List<Upstream> found = new ArrayList<>();
     for (Before before : board.chain()) {
-      if (before == nearest || before == serving || !before.mayOpen()) {
+      if (before == nearest || !before.mayOpen()) {
         continue;
       }
-      Circuit behind = circuit.withUpstream(before.upstream());
+      // What serves the circuit serves others too: for them it is upstream.
+      Circuit alone = before == serving ? circuit.withResidual(null) : circuit;
+      Circuit behind = alone.withUpstream(before.upstream());
       found.add(new Upstream(before.place(), CircuitCheck.one(SELECTIVITY, behind, edition, full)));
     }
     return found;

@@ -131,7 +131,19 @@ class BoardInheritanceTest {
     JsonNode item = Boards.item(Boards.answer(board), HEATER);
     List<String> upstream = new ArrayList<>();
     item.path("selectivity").forEach(each -> upstream.add(each.path("pointer").textValue()));
-    assertEquals(List.of("/incomer", "/upstreamDevice"), upstream);
+    assertEquals(List.of(DB2 + "/incomer", "/incomer", "/upstreamDevice"), upstream);
+  }
+
+  /** A residual device that circuits share opens for all of them on a fault in one. */
+  @Test
+  void aSharedResidualDeviceIsNotSelective() {
+    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
+    board.set("requirements", json("{'selectivity': 'required'}"));
+    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    JsonNode shared = item.at("/selectivity/0");
+    assertEquals("/incomer", shared.path("pointer").textValue());
+    assertEquals("does-not-comply", shared.at("/finding/verdict").textValue());
+    assertTrue(shared.at("/finding/counted").booleanValue());
   }
 
   /** A circuit's own device upstream hides none of the board's. */
