@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.service.Http.Reply;
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -44,7 +45,7 @@ class BoardChecksTest {
 
   @Test
   void theOrderIsThatOfTheRequestEachBeforeWhatItFeeds() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode answer = Boards.answer(BoardCase.threeLevels());
     assertEquals(
         List.of(
             "/circuits/0",
@@ -77,8 +78,8 @@ class BoardChecksTest {
     ObjectNode board = Boards.ofContract("complies");
     JsonNode whole = Boards.answer(board);
     JsonNode answer =
-        Boards.answer(Boards.with(board, "/circuits/1" + member, Variations.tree(value)));
-    JsonNode bad = Boards.item(answer, "/circuits/1");
+        Boards.answer(BoardCase.with(board, "/circuits/1" + member, Variations.tree(value)));
+    JsonNode bad = BoardCase.item(answer, "/circuits/1");
     assertEquals(422, bad.at("/problem/status").intValue());
     assertEquals(code, bad.at("/problem/errors/0/code").textValue());
     assertEquals(pointer, bad.at("/problem/errors/0/pointer").textValue());
@@ -87,9 +88,9 @@ class BoardChecksTest {
     assertEquals("not-determined", answer.path("verdict").textValue());
     assertEquals("circuit-not-valid", answer.path("reason").textValue());
     // What the board draws is not known either.
-    JsonNode demand = Boards.finding(answer, "board-demand", "/incomer");
+    JsonNode demand = BoardCase.finding(answer, "board-demand", "/incomer");
     assertEquals("not-determined", demand.path("verdict").textValue());
-    assertEquals(List.of("/circuits/1"), Boards.missing(demand));
+    assertEquals(List.of("/circuits/1"), BoardCase.missing(demand));
   }
 
   /** Each of many bad circuits is told, however many there are. */
@@ -97,7 +98,7 @@ class BoardChecksTest {
   void everyBadCircuitIsTold() {
     ObjectNode board = Boards.ofContract("complies");
     ArrayNode circuits = (ArrayNode) board.get("circuits");
-    ObjectNode bad = Boards.with(circuits.get(0), "/cable/lengthM", -1);
+    ObjectNode bad = BoardCase.with(circuits.get(0), "/cable/lengthM", -1);
     for (int i = 0; i < 150; i++) {
       circuits.add(bad);
     }
@@ -123,7 +124,7 @@ class BoardChecksTest {
   void aBadBoardIsRefused(String member, String value, String pointer) {
     ObjectNode board = Boards.ofContract("complies");
     Reply reply =
-        Http.post(Boards.PATH, Boards.with(board, member, Variations.tree(value)).toString());
+        Http.post(Boards.PATH, BoardCase.with(board, member, Variations.tree(value)).toString());
     assertEquals(422, reply.status());
     assertEquals(pointer, reply.json().at("/errors/0/pointer").textValue());
   }
@@ -132,21 +133,21 @@ class BoardChecksTest {
   @Test
   void whatABadFeederFeedsIsNotDetermined() {
     ObjectNode board =
-        Boards.with(Boards.threeLevels(), "/circuits/0/cable/lengthM", Variations.tree("-1"));
+        BoardCase.with(BoardCase.threeLevels(), "/circuits/0/cable/lengthM", Variations.tree("-1"));
     JsonNode answer = Boards.answer(board);
     assertEquals(6, answer.path("circuits").size());
-    assertTrue(Boards.item(answer, "/circuits/0").has("problem"));
-    JsonNode heater = Boards.item(answer, "/circuits/0/circuits/1");
-    JsonNode disconnection = Boards.finding(heater, "earth-fault-disconnection");
+    assertTrue(BoardCase.item(answer, "/circuits/0").has("problem"));
+    JsonNode heater = BoardCase.item(answer, "/circuits/0/circuits/1");
+    JsonNode disconnection = BoardCase.finding(heater, "earth-fault-disconnection");
     assertEquals("not-determined", disconnection.path("verdict").textValue());
-    assertTrue(Boards.missing(disconnection).contains("/supply/loopImpedanceOhm"));
+    assertTrue(BoardCase.missing(disconnection).contains("/supply/loopImpedanceOhm"));
   }
 
   /** An RCCB as main switch serves every circuit that has no residual function of its own. */
   @Test
   void aResidualIncomerProtectsItsCircuits() {
     ObjectNode outlets =
-        Boards.with(
+        BoardCase.with(
             Boards.ofContract("complies"),
             "/circuits/0/load",
             Variations.tree(
@@ -160,12 +161,12 @@ class BoardChecksTest {
                 + " \"delay\": \"general\"}}");
     String check = "additional-protection";
     assertEquals("does-not-comply", verdict(Boards.answer(outlets), check));
-    JsonNode behind = Boards.answer(Boards.with(outlets, "/incomer", rccb));
+    JsonNode behind = Boards.answer(BoardCase.with(outlets, "/incomer", rccb));
     assertEquals("complies", verdict(behind, check));
   }
 
   private static String verdict(JsonNode answer, String check) {
-    JsonNode finding = Boards.finding(Boards.item(answer, "/circuits/0"), check);
+    JsonNode finding = BoardCase.finding(BoardCase.item(answer, "/circuits/0"), check);
     return finding.path("verdict").textValue();
   }
 
@@ -177,7 +178,7 @@ class BoardChecksTest {
             "{\"use\": \"commercial\", \"operatedBy\": \"ordinary-persons\","
                 + " \"locations\": [\"bath-or-shower\"]}");
     ObjectNode board = Boards.ofContract("complies");
-    JsonNode answer = Boards.answer(Boards.with(board, "/circuits/0/premises", shower));
+    JsonNode answer = Boards.answer(BoardCase.with(board, "/circuits/0/premises", shower));
     assertEquals("does-not-comply", verdict(answer, "additional-protection"));
   }
 
@@ -191,7 +192,8 @@ class BoardChecksTest {
     ObjectNode board = Boards.ofContract("complies");
     board.set("supply", network.get("supply"));
     JsonNode answer = Boards.answer(board);
-    JsonNode breaking = Boards.finding(Boards.item(answer, "/circuits/0"), "breaking-capacity");
+    JsonNode breaking =
+        BoardCase.finding(BoardCase.item(answer, "/circuits/0"), "breaking-capacity");
     assertEquals(
         points.get(0).at("/supply/faultCurrents/lineToNeutral/maximumA").doubleValue(),
         breaking.at("/actual/value").doubleValue());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.service.Http.Reply;
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
@@ -203,7 +204,7 @@ class EditionComparisonsTest {
   /** Of a board every circuit is compared, and the boards themselves. */
   @Test
   void aBoardIsComparedCircuitByCircuit() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     board.putArray("editions").add("bs7671-2008").add("bs7671-2018-a4");
     JsonNode answer = Boards.send("/v1/edition-comparisons", board).json();
     String heater = "/circuits/0/circuits/0/circuits/0";
@@ -215,14 +216,14 @@ class EditionComparisonsTest {
     // B16: 230/80 = 2.875 Ω, and 0.95 of it.
     assertEquals(2.875, moved.at("/from/limit/value").doubleValue(), 1e-9);
     assertEquals(2.73125, moved.at("/to/limit/value").doubleValue(), 1e-9);
-    JsonNode single = Boards.answer(Boards.threeLevels());
+    JsonNode single = Boards.answer(BoardCase.threeLevels());
     assertEquals(single.path("verdict"), answer.at("/compared/1/verdict"));
   }
 
   /** A board that is not valid in part is compared in no part. */
   @Test
   void aBoardThatIsNotValidIsRefused() {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/circuits/0/cable/lengthM", -1);
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/circuits/0/cable/lengthM", -1);
     board.putArray("editions").add("bs7671-2008").add("bs7671-2018-a4");
     Http.Reply reply = Boards.send("/v1/edition-comparisons", board);
     assertEquals(422, reply.status());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import circuitverdict.service.Http.Reply;
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
@@ -95,7 +96,7 @@ class SourcedSupplyTest {
   void nothingTypicalStandsInForIt(String left) {
     ObjectNode oven = oven(network().get("supply"));
     oven.put("stage", "quotation");
-    oven = Boards.with(oven, "/supply/" + left, null);
+    oven = BoardCase.with(oven, "/supply/" + left, null);
     JsonNode answer = Boards.send(OVEN, oven).json();
     List<String> codes = answer.path("assumptions").findValuesAsText("code");
     assertFalse(codes.contains("typical-loop-impedance"), codes::toString);
@@ -134,7 +135,7 @@ class SourcedSupplyTest {
     supply.put("basis", basis);
     ObjectNode oven = oven(supply);
     oven.put("stage", stage).put("edition", "bs7671-2018-a4");
-    oven = Boards.with(oven, "/device/breakingCapacityA", 25_000);
+    oven = BoardCase.with(oven, "/device/breakingCapacityA", 25_000);
     JsonNode answer = Boards.send("/v1/breaking-capacity-verdicts", oven).json();
     assertEquals(verdict, answer.path("verdict").textValue(), answer::toString);
   }

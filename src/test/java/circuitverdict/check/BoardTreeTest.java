@@ -1,13 +1,13 @@
-package circuitverdict.service;
+package circuitverdict.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -40,19 +40,20 @@ import org.junit.jupiter.params.provider.CsvSource;
  *         cold 0.020·1.15 = 0.023 Ω no less than √(0.084678² + 0.023²) = 0.087746 Ω: 2895 A at DB2
  * </pre>
  */
-@QuarkusTest
 class BoardTreeTest {
   private static final String DB2 = "/circuits/0";
   private static final String DB3 = "/circuits/0/circuits/0";
   private static final String HEATER = "/circuits/0/circuits/0/circuits/0";
 
   private static double actual(JsonNode answer, String place, String check) {
-    return Boards.finding(Boards.item(answer, place), check).at("/actual/value").doubleValue();
+    return BoardCase.finding(BoardCase.item(answer, place), check)
+        .at("/actual/value")
+        .doubleValue();
   }
 
   @Test
   void loopsAreCarriedDown() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode answer = BoardCase.answer(BoardCase.threeLevels());
     String check = "earth-fault-disconnection";
     assertEquals(0.25888, actual(answer, DB2, check), 1e-9);
     assertEquals(0.32476, actual(answer, DB3, check), 1e-9);
@@ -61,7 +62,7 @@ class BoardTreeTest {
 
   @Test
   void voltageDropAddsUp() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode answer = BoardCase.answer(BoardCase.threeLevels());
     assertEquals(0.56458, actual(answer, DB2, "voltage-drop"), 6e-6);
     assertEquals(1.02371, actual(answer, DB3, "voltage-drop"), 6e-6);
     assertEquals(1.80632, actual(answer, HEATER, "voltage-drop"), 6e-6);
@@ -69,7 +70,7 @@ class BoardTreeTest {
 
   @Test
   void faultCurrentsAreCarriedDown() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode answer = BoardCase.answer(BoardCase.threeLevels());
     JsonNode points = answer.path("points");
     assertEquals(3, points.size());
     double three = points.get(1).at("/supply/faultCurrents/threePhase/maximumA").doubleValue();
@@ -84,7 +85,7 @@ class BoardTreeTest {
 
   @Test
   void whatABoardDrawsIsTheLoadOfWhatFeedsIt() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
+    JsonNode answer = BoardCase.answer(BoardCase.threeLevels());
     String expected =
         "[{'pointer':'','lines':[{'line':1,'connectedA':24,'demandA':24},"
             + "{'line':2,'connectedA':16,'demandA':16},{'line':3,'connectedA':0,'demandA':0}]},"
@@ -100,12 +101,12 @@ class BoardTreeTest {
   @CsvSource({"23.9, 24, does-not-comply", "24, 24, complies", "30, 30, complies"})
   void aStatedLoadOfTheFeederIsNoLessThanItsBoardDraws(
       double stated, double counts, String verdict) {
-    ObjectNode board = Boards.threeLevels();
-    JsonNode load = Variations.tree("{\"kind\": \"mixed\", \"designCurrentA\": " + stated + "}");
-    JsonNode answer = Boards.answer(Boards.with(board, DB2 + "/load", load));
+    ObjectNode board = BoardCase.threeLevels();
+    JsonNode load = BoardCase.json("{\"kind\": \"mixed\", \"designCurrentA\": " + stated + "}");
+    JsonNode answer = BoardCase.answer(BoardCase.with(board, DB2 + "/load", load));
     assertEquals(counts, actual(answer, DB2, "overload-protection"));
-    JsonNode demand = Boards.finding(answer, "board-demand", DB2 + "/incomer");
-    assertEquals(verdict, Boards.comparison(demand, "Ib").path("verdict").textValue());
+    JsonNode demand = BoardCase.finding(answer, "board-demand", DB2 + "/incomer");
+    assertEquals(verdict, BoardCase.comparison(demand, "Ib").path("verdict").textValue());
     // So much may each of its lines carry.
     assertEquals(counts, answer.at("/totals/0/lines/0/connectedA").doubleValue());
     assertEquals(stated, answer.at("/totals/0/lines/1/connectedA").doubleValue(), 1e-9);
@@ -114,40 +115,44 @@ class BoardTreeTest {
   /** Leaving out the diversity never helps. */
   @Test
   void noDiversityIsTheStrictest() {
-    ObjectNode board = Boards.with(Boards.threeLevels(), DB2 + "/diversityFactor", null);
-    assertEquals(32, actual(Boards.answer(board), DB2, "overload-protection"));
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), DB2 + "/diversityFactor", null);
+    assertEquals(32, actual(BoardCase.answer(board), DB2, "overload-protection"));
   }
 
   /** All on one line: out and back, 5.04 % and not the half of it. */
   @ParameterizedTest
   @CsvSource({"true", "false"})
   void theDropOfUnequalLinesCountsWithTheNeutral(boolean stated) {
-    ObjectNode board = Boards.with(Boards.threeLevels(), DB2 + "/cable/lengthM", 100);
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), DB2 + "/cable/lengthM", 100);
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
-    board = Boards.with(board, DB2 + "/circuits/0/load/designCurrentA", 20);
-    board = Boards.with(board, DB2 + "/circuits/1/load/designCurrentA", 20);
-    board = Boards.with(board, DB2 + "/diversityFactor", null);
+    board = BoardCase.with(board, DB2 + "/circuits/0/load/designCurrentA", 20);
+    board = BoardCase.with(board, DB2 + "/circuits/1/load/designCurrentA", 20);
+    board = BoardCase.with(board, DB2 + "/diversityFactor", null);
     if (stated) {
-      JsonNode load = Variations.tree("{\"kind\": \"mixed\", \"designCurrentA\": 40}");
-      board = Boards.with(board, DB2 + "/load", load);
+      JsonNode load = BoardCase.json("{\"kind\": \"mixed\", \"designCurrentA\": 40}");
+      board = BoardCase.with(board, DB2 + "/load", load);
     }
     // Three-phase 2.5 mV/A/m of 400 V, 40 A out and 40 A back.
     assertEquals(
-        100 * 2.5 * 80 * 100 / 1000 / 400, actual(Boards.answer(board), DB2, "voltage-drop"), 1e-9);
+        100 * 2.5 * 80 * 100 / 1000 / 400,
+        actual(BoardCase.answer(board), DB2, "voltage-drop"),
+        1e-9);
   }
 
   /** A load of one line on a way of three is drawn from one of them. */
   @Test
   void aLoadOfOneLineOfThreeIsNotAlike() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(1);
     String heater = DB2 + "/circuits/0";
     JsonNode live = board.at(DB2 + "/liveConductors");
-    board = Boards.with(board, heater + "/liveConductors", live);
-    board = Boards.with(board, heater + "/load/ratedVoltageV", 230);
+    board = BoardCase.with(board, heater + "/liveConductors", live);
+    board = BoardCase.with(board, heater + "/load/ratedVoltageV", 230);
     assertEquals(
-        100 * 2.5 * 40 * 20 / 1000 / 400, actual(Boards.answer(board), DB2, "voltage-drop"), 1e-9);
+        100 * 2.5 * 40 * 20 / 1000 / 400,
+        actual(BoardCase.answer(board), DB2, "voltage-drop"),
+        1e-9);
   }
 
   /**
@@ -156,20 +161,20 @@ class BoardTreeTest {
    */
   @Test
   void theNeutralCurrentIsTheVectorSum() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
-    board = Boards.with(board, DB2 + "/diversityFactor", null);
+    board = BoardCase.with(board, DB2 + "/diversityFactor", null);
     String first = DB2 + "/circuits/0";
-    board = Boards.with(board, first + "/load/designCurrentA", 40);
-    board = Boards.with(board, first + "/load/kind", "motor");
-    board = Boards.with(board, first + "/load/powerFactor", 0.6);
-    board = Boards.with(board, DB2 + "/circuits/1/load/designCurrentA", 40);
+    board = BoardCase.with(board, first + "/load/designCurrentA", 40);
+    board = BoardCase.with(board, first + "/load/kind", "motor");
+    board = BoardCase.with(board, first + "/load/powerFactor", 0.6);
+    board = BoardCase.with(board, DB2 + "/circuits/1/load/designCurrentA", 40);
     board.withArray(DB2 + "/circuits/1/liveConductors").removeAll().add("L2").add("N");
     double back = 2 * 40 * Math.cos(Math.toRadians((120 - Math.toDegrees(Math.acos(0.6))) / 2));
     assertEquals(66.76, back, 0.005);
     assertEquals(
         100 * 2.5 * (40 + back) * 20 / 1000 / 400,
-        actual(Boards.answer(board), DB2, "voltage-drop"),
+        actual(BoardCase.answer(board), DB2, "voltage-drop"),
         1e-9);
   }
 
@@ -178,15 +183,16 @@ class BoardTreeTest {
   @CsvSource({"30, 45.166", "50, 50"})
   void aStatedCurrentOfTheDropIsNoWayOut(double stated, double counts) {
     JsonNode load =
-        Variations.tree("{\"kind\": \"mixed\", \"voltageDropCurrentA\": " + stated + "}");
-    JsonNode answer = Boards.answer(Boards.with(Boards.threeLevels(), DB2 + "/load", load));
+        BoardCase.json("{\"kind\": \"mixed\", \"voltageDropCurrentA\": " + stated + "}");
+    JsonNode answer =
+        BoardCase.answer(BoardCase.with(BoardCase.threeLevels(), DB2 + "/load", load));
     assertEquals(100 * 2.5 * counts * 20 / 1000 / 400, actual(answer, DB2, "voltage-drop"), 1e-5);
   }
 
   /** A load between two lines of three: 2/√3 of what a balanced one drops. */
   @Test
   void theDropOfALoadBetweenTwoLinesIsThatOfTwo() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(1);
     for (String place : List.of(DB2, DB2 + "/circuits/0")) {
@@ -198,24 +204,24 @@ class BoardTreeTest {
     }
     double balanced = 100 * 2.5 * 20 * 20 / 1000 / 400;
     assertEquals(
-        balanced * 2 / Math.sqrt(3), actual(Boards.answer(board), DB2, "voltage-drop"), 1e-9);
+        balanced * 2 / Math.sqrt(3), actual(BoardCase.answer(board), DB2, "voltage-drop"), 1e-9);
   }
 
   /** Selectivity is judged to each device before a circuit, the nearest in its own answer. */
   @Test
   void selectivityIsJudgedToEachDeviceUpstream() {
-    JsonNode answer = Boards.answer(Boards.threeLevels());
-    assertEquals(List.of(), subjects(Boards.item(answer, DB2)));
-    assertEquals(List.of("/upstreamDevice"), subjects(Boards.item(answer, DB3)));
-    JsonNode heater = Boards.item(answer, HEATER);
+    JsonNode answer = BoardCase.answer(BoardCase.threeLevels());
+    assertEquals(List.of(), subjects(BoardCase.item(answer, DB2)));
+    assertEquals(List.of("/upstreamDevice"), subjects(BoardCase.item(answer, DB3)));
+    JsonNode heater = BoardCase.item(answer, HEATER);
     assertEquals(List.of(DB2 + "/device", "/upstreamDevice"), subjects(heater));
     assertFalse(heater.at("/selectivity/0/finding/counted").booleanValue());
     ObjectNode required =
-        Boards.with(
-            Boards.threeLevels(),
+        BoardCase.with(
+            BoardCase.threeLevels(),
             "/requirements",
-            Variations.tree("{\"selectivity\": \"required\"}"));
-    JsonNode counted = Boards.item(Boards.answer(required), HEATER);
+            BoardCase.json("{\"selectivity\": \"required\"}"));
+    JsonNode counted = BoardCase.item(BoardCase.answer(required), HEATER);
     assertTrue(counted.at("/selectivity/0/finding/counted").booleanValue());
   }
 
@@ -231,12 +237,12 @@ class BoardTreeTest {
     long seed = 20261127;
     Random random = new Random(seed);
     for (int i = 0; i < 60; i++) {
-      ObjectNode board = Boards.threeLevels();
+      ObjectNode board = BoardCase.threeLevels();
       for (String place : List.of(DB2, DB3, HEATER)) {
-        board = Boards.with(board, place + "/cable/lengthM", 1 + random.nextInt(60));
+        board = BoardCase.with(board, place + "/cable/lengthM", 1 + random.nextInt(60));
       }
-      board = Boards.with(board, DB2 + "/diversityFactor", 0.1 + 0.9 * random.nextDouble());
-      JsonNode answer = Boards.send(board, "Prefer", "return=minimal").json();
+      board = BoardCase.with(board, DB2 + "/diversityFactor", 0.1 + 0.9 * random.nextDouble());
+      JsonNode answer = BoardCase.minimal(board);
       String told = "seed " + seed + ": " + board;
       rising(answer, "loopImpedanceOhm", told);
       rising(answer, "voltageDropPercent", told);

@@ -1,13 +1,14 @@
-package circuitverdict.service;
+package circuitverdict.check;
 
+import static circuitverdict.support.BoardCase.json;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the circuits of a board have from it and from what is before it. */
-@QuarkusTest
 class BoardInheritanceTest {
   private static final String DB2 = "/circuits/0";
   private static final String HEATER = "/circuits/0/circuits/1";
@@ -24,12 +24,8 @@ class BoardInheritanceTest {
       "{\"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 80, \"poles\": 4, \"conditionalCapacityA\":"
           + " 10000, \"residual\": {\"operatingCurrentA\": 0.1, \"type\": \"A\", \"delay\": \"S\"}}";
 
-  private static JsonNode json(String text) {
-    return Variations.tree(text.replace('\'', '"'));
-  }
-
   private static JsonNode of(JsonNode board, String place, String check) {
-    return Boards.finding(Boards.item(Boards.answer(board), place), check);
+    return BoardCase.finding(BoardCase.item(BoardCase.answer(board), place), check);
   }
 
   private static String verdict(JsonNode finding) {
@@ -42,9 +38,9 @@ class BoardInheritanceTest {
   void aNameOfNoLineIsAProblemOfTheCircuit(String name) {
     JsonNode live = json("['" + name + "', 'N']");
     JsonNode answer =
-        Boards.answer(Boards.with(Boards.threeLevels(), HEATER + "/liveConductors", live));
-    assertTrue(Boards.item(answer, HEATER).has("problem"));
-    assertTrue(Boards.item(answer, "/circuits/0/circuits/2").has("answer"));
+        BoardCase.answer(BoardCase.with(BoardCase.threeLevels(), HEATER + "/liveConductors", live));
+    assertTrue(BoardCase.item(answer, HEATER).has("problem"));
+    assertTrue(BoardCase.item(answer, "/circuits/0/circuits/2").has("answer"));
   }
 
   /** Marks on the device of a feeder say what its members would. */
@@ -61,8 +57,8 @@ class BoardInheritanceTest {
                 + other
                 + "}");
     String at = DB2 + "/circuits/0/device";
-    JsonNode byMarks = Boards.answer(Boards.with(Boards.threeLevels(), at, marked));
-    JsonNode byMembers = Boards.answer(Boards.with(Boards.threeLevels(), at, stated));
+    JsonNode byMarks = BoardCase.answer(BoardCase.with(BoardCase.threeLevels(), at, marked));
+    JsonNode byMembers = BoardCase.answer(BoardCase.with(BoardCase.threeLevels(), at, stated));
     assertEquals(verdicts(byMembers), verdicts(byMarks));
     assertEquals(byMembers.path("totals"), byMarks.path("totals"));
   }
@@ -83,11 +79,13 @@ class BoardInheritanceTest {
   /** A device of which not even the standard is known may be the one that must open. */
   @Test
   void anUndescribedDeviceIsNotPassedOver() {
-    ObjectNode board = Boards.with(Boards.threeLevels(), DB2 + "/device", json("{'poles': 3}"));
-    JsonNode rating = Boards.finding(Boards.answer(board), "assembly-rating", DB2 + "/assembly");
+    ObjectNode board =
+        BoardCase.with(BoardCase.threeLevels(), DB2 + "/device", json("{'poles': 3}"));
+    JsonNode rating =
+        BoardCase.finding(BoardCase.answer(board), "assembly-rating", DB2 + "/assembly");
     assertEquals("not-determined", verdict(rating));
     assertTrue(
-        Boards.missing(of(board, HEATER, "selectivity")).contains("/upstreamDevice/standard"));
+        BoardCase.missing(of(board, HEATER, "selectivity")).contains("/upstreamDevice/standard"));
   }
 
   /** In TT one residual device before them all serves every circuit, however deep. */
@@ -97,7 +95,7 @@ class BoardInheritanceTest {
     ObjectNode board = tt();
     String check = "earth-fault-disconnection";
     assertEquals("does-not-comply", verdict(of(board, HEATER, check)));
-    ObjectNode served = Boards.with(board, place, Variations.tree(RCCB));
+    ObjectNode served = BoardCase.with(board, place, BoardCase.json(RCCB));
     assertEquals(
         "complies", verdict(of(served, HEATER, check)), () -> of(served, HEATER, check).toString());
   }
@@ -105,8 +103,8 @@ class BoardInheritanceTest {
   /** RA of the installation, and of the protective conductors down to each board. */
   @Test
   void theElectrodeIsKnownDownTheTree() {
-    ObjectNode board = Boards.with(tt(), "/incomer", Variations.tree(RCCB));
-    JsonNode points = Boards.answer(board).path("points");
+    ObjectNode board = BoardCase.with(tt(), "/incomer", BoardCase.json(RCCB));
+    JsonNode points = BoardCase.answer(board).path("points");
     String electrode = "/supply/earthElectrodeResistanceOhm";
     // 20 m of 16 mm² at 90 °C, then 15 m of 10 mm² at 70 °C (IEC 60228).
     double db2 = 80 + 0.020 * 1.15 * 1.28;
@@ -115,7 +113,7 @@ class BoardInheritanceTest {
   }
 
   private static ObjectNode tt() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     ObjectNode supply = (ObjectNode) board.get("supply");
     supply.put("earthing", "TT").put("loopImpedanceOhm", 100);
     supply.put("earthElectrodeResistanceOhm", 80);
@@ -126,9 +124,9 @@ class BoardInheritanceTest {
   /** Two devices of the same data are two devices. */
   @Test
   void equalDevicesInSeriesAreHeldAgainstEachOther() {
-    ObjectNode board = Boards.with(tt(), "/incomer", Variations.tree(RCCB));
-    board = Boards.with(board, DB2 + "/incomer", Variations.tree(RCCB));
-    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    ObjectNode board = BoardCase.with(tt(), "/incomer", BoardCase.json(RCCB));
+    board = BoardCase.with(board, DB2 + "/incomer", BoardCase.json(RCCB));
+    JsonNode item = BoardCase.item(BoardCase.answer(board), HEATER);
     List<String> upstream = new ArrayList<>();
     item.path("selectivity").forEach(each -> upstream.add(each.path("pointer").textValue()));
     assertEquals(List.of(DB2 + "/incomer", "/incomer", "/upstreamDevice"), upstream);
@@ -137,9 +135,9 @@ class BoardInheritanceTest {
   /** A residual device that circuits share opens for all of them on a fault in one. */
   @Test
   void aSharedResidualDeviceIsNotSelective() {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/incomer", json(RCCB));
     board.set("requirements", json("{'selectivity': 'required'}"));
-    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    JsonNode item = BoardCase.item(BoardCase.answer(board), HEATER);
     JsonNode shared = item.at("/selectivity/0");
     assertEquals("/incomer", shared.path("pointer").textValue());
     assertEquals("does-not-comply", shared.at("/finding/verdict").textValue());
@@ -150,19 +148,20 @@ class BoardInheritanceTest {
   @Test
   void theBoardsOwnDeviceIsJudgedBesideAStatedOne() {
     JsonNode own = json("{'standard': 'BS 88-3', 'ratedCurrentA': 80}");
-    ObjectNode board = Boards.with(Boards.threeLevels(), HEATER + "/upstreamDevice", own);
-    JsonNode item = Boards.item(Boards.answer(board), HEATER);
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), HEATER + "/upstreamDevice", own);
+    JsonNode item = BoardCase.item(BoardCase.answer(board), HEATER);
     assertEquals(DB2 + "/device", item.at("/selectivity/0/pointer").textValue());
   }
 
   /** Each requirement stands until the same one is stated otherwise. */
   @Test
   void requirementsAreTakenOverOneByOne() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     board.set("requirements", json("{'selectivity': 'required', 'evidence': 'proved'}"));
-    ObjectNode own = Boards.with(board, HEATER + "/requirements", json("{'evidence': 'guidance'}"));
+    ObjectNode own =
+        BoardCase.with(board, HEATER + "/requirements", json("{'evidence': 'guidance'}"));
     assertTrue(of(own, HEATER, "selectivity").path("counted").booleanValue());
-    own = Boards.with(board, HEATER + "/requirements", json("{'selectivity': 'preferred'}"));
+    own = BoardCase.with(board, HEATER + "/requirements", json("{'selectivity': 'preferred'}"));
     assertFalse(of(own, HEATER, "selectivity").path("counted").booleanValue());
   }
 
@@ -170,26 +169,30 @@ class BoardInheritanceTest {
   @ParameterizedTest
   @CsvSource({"quotation, loopImpedanceOhm", "design, basis"})
   void aStandInFailsNothingFurtherDown(String stage, String left) {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/stage", stage);
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/stage", stage);
     ObjectNode supply = (ObjectNode) board.get("supply");
     supply.put("loopImpedanceOhm", 0.8);
     supply.remove(left);
-    board = Boards.with(board, HEATER + "/cable/lengthM", 40);
-    board = Boards.with(board, HEATER + "/device/ratedCurrentA", 32);
+    board = BoardCase.with(board, HEATER + "/cable/lengthM", 40);
+    board = BoardCase.with(board, HEATER + "/device/ratedCurrentA", 32);
     JsonNode found = of(board, HEATER, "earth-fault-disconnection");
     assertEquals("not-determined", verdict(found), found::toString);
     assertEquals("stand-in-fails", found.path("reason").textValue());
-    assertEquals("estimated", Boards.answer(board).at("/points/1/supply/basis").textValue());
+    assertEquals("estimated", BoardCase.answer(board).at("/points/1/supply/basis").textValue());
   }
 
   /** The drop up to a transformer's own point counts as stated. */
   @Test
   void theDropUpToATransformerIsKept() {
-    ObjectNode network =
+    ObjectNode board = BoardCase.mainBoard();
+    ObjectNode supply =
         (ObjectNode)
-            Variations.tree(Calls.ofContract("computeFaultCurrents", "transformer").body());
-    ObjectNode board = Boards.ofContract("complies");
-    ObjectNode supply = network.get("supply").deepCopy();
+            json(
+                "{'phases': 3, 'earthing': 'TN-S', 'ownership': 'private', 'transformer':"
+                    + " {'ratedPowerVA': 500000, 'primaryVoltageV': 11000, 'secondaryVoltageV': 400,"
+                    + " 'impedanceVoltagePercent': 4.75, 'loadLossW': 5500}, 'grid':"
+                    + " {'nominalVoltageV': 11000, 'maximumShortCircuitPowerVA': 250000000,"
+                    + " 'minimumShortCircuitPowerVA': 120000000}}");
     supply.put("point", "board").put("voltageDropPercent", 2);
     board.set("supply", supply);
     double drop = of(board, "/circuits/0", "voltage-drop").at("/actual/value").doubleValue();
@@ -200,7 +203,7 @@ class BoardInheritanceTest {
   @Test
   void atAnotherFrequencyNothingIsJudged() {
     JsonNode answer =
-        Boards.answer(Boards.with(Boards.ofContract("complies"), "/supply/frequencyHz", 60));
+        BoardCase.answer(BoardCase.with(BoardCase.mainBoard(), "/supply/frequencyHz", 60));
     for (JsonNode finding : answer.path("findings")) {
       assertEquals("not-determined", verdict(finding));
     }
@@ -210,20 +213,22 @@ class BoardInheritanceTest {
   @Test
   void aRingFeedsNoBoard() {
     JsonNode answer =
-        Boards.answer(Boards.with(Boards.threeLevels(), DB2 + "/cable/arrangement", "ring"));
+        BoardCase.answer(
+            BoardCase.with(BoardCase.threeLevels(), DB2 + "/cable/arrangement", "ring"));
     assertEquals(
         DB2 + "/cable/arrangement",
-        Boards.item(answer, DB2).at("/problem/errors/0/pointer").textValue());
+        BoardCase.item(answer, DB2).at("/problem/errors/0/pointer").textValue());
   }
 
   /** A residual device of the board itself stands what flows at its busbars, whatever is behind. */
   @ParameterizedTest
   @CsvSource({"3000, complies", "2999, does-not-comply"})
   void aResidualDeviceOfTheBoardStandsWhatFlowsThere(double conditional, String verdict) {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/residualDevice", json(RCCB));
-    board = Boards.with(board, "/residualDevice/conditionalCapacityA", conditional);
-    board = Boards.with(board, "/assembly/standard", "IEC 61439-2");
-    JsonNode found = Boards.finding(Boards.answer(board), "breaking-capacity", "/residualDevice");
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/residualDevice", json(RCCB));
+    board = BoardCase.with(board, "/residualDevice/conditionalCapacityA", conditional);
+    board = BoardCase.with(board, "/assembly/standard", "IEC 61439-2");
+    JsonNode found =
+        BoardCase.finding(BoardCase.answer(board), "breaking-capacity", "/residualDevice");
     assertEquals(verdict, verdict(found), found::toString);
   }
 
@@ -231,30 +236,30 @@ class BoardInheritanceTest {
   @ParameterizedTest
   @CsvSource({"AC, does-not-comply", "A, does-not-comply", "B, complies"})
   void aSharedDeviceSuitsEveryLoadBehindIt(String type, String verdict) {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
-    board = Boards.with(board, "/incomer/residual/type", type);
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/incomer", json(RCCB));
+    board = BoardCase.with(board, "/incomer/residual/type", type);
     for (String way :
         List.of(
             HEATER,
             "/circuits/0/circuits/2",
             "/circuits/0/circuits/0/circuits/0",
             "/circuits/0/circuits/0/circuits/1")) {
-      board = Boards.with(board, way + "/load/residualWaveform", "sinusoidal");
+      board = BoardCase.with(board, way + "/load/residualWaveform", "sinusoidal");
     }
-    board = Boards.with(board, HEATER + "/load/residualWaveform", "smooth-direct");
+    board = BoardCase.with(board, HEATER + "/load/residualWaveform", "smooth-direct");
     JsonNode own = json(RCCB.replace("0.1,", "0.03,").replace("\"A\"", "\"B\""));
-    board = Boards.with(board, HEATER + "/residualDevice", own);
+    board = BoardCase.with(board, HEATER + "/residualDevice", own);
     JsonNode found =
-        Boards.finding(Boards.answer(board), "residual-grouping", "/incomer/residual/type");
+        BoardCase.finding(BoardCase.answer(board), "residual-grouping", "/incomer/residual/type");
     assertEquals(verdict, verdict(found), found::toString);
   }
 
   /** The most sensitive of several in series serves as additional protection. */
   @Test
   void theMostSensitiveDeviceServes() {
-    ObjectNode board = Boards.with(tt(), DB2 + "/incomer", json(RCCB));
+    ObjectNode board = BoardCase.with(tt(), DB2 + "/incomer", json(RCCB));
     JsonNode sensitive = json(RCCB.replace("0.1,", "0.03,").replace("\"S\"", "\"general\""));
-    board = Boards.with(board, "/incomer", sensitive);
+    board = BoardCase.with(board, "/incomer", sensitive);
     JsonNode found = of(board, HEATER, "earth-fault-disconnection");
     assertTrue(found.toString().contains("0.03"), found::toString);
   }
@@ -267,38 +272,38 @@ class BoardInheritanceTest {
     "0.0045, , not-determined"
   })
   void standingCurrentsOfTheBoardsBelowAddUp(double first, Double second, String verdict) {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     JsonNode rccb = json(RCCB.replace("0.1,", "0.03,").replace("\"S\"", "\"general\""));
-    board = Boards.with(board, "/incomer", rccb);
+    board = BoardCase.with(board, "/incomer", rccb);
     // All on L1: DB3 goes, two circuits of DB2 stay, and two more stand beside the feeder.
     ((ArrayNode) board.at(DB2 + "/circuits")).remove(0);
     String standing = "/load/protectiveConductorCurrentA";
-    board = Boards.with(board, DB2 + "/circuits/0" + standing, first);
-    board = Boards.with(board, DB2 + "/circuits/1" + standing, second == null ? null : second);
+    board = BoardCase.with(board, DB2 + "/circuits/0" + standing, first);
+    board = BoardCase.with(board, DB2 + "/circuits/1" + standing, second == null ? null : second);
     ((ArrayNode) board.get("circuits")).add(board.at(DB2 + "/circuits/0"));
-    JsonNode found = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    JsonNode found = BoardCase.finding(BoardCase.answer(board), "residual-grouping", "/incomer");
     assertEquals(verdict, verdict(found), found::toString);
   }
 
   /** At sign-off a group of which a current is not stated keeps the board from complying. */
   @Test
   void atSignOffWhatIsNotStatedCounts() {
-    ObjectNode board = Boards.with(Boards.threeLevels(), "/incomer", json(RCCB));
-    JsonNode design = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), "/incomer", json(RCCB));
+    JsonNode design = BoardCase.finding(BoardCase.answer(board), "residual-grouping", "/incomer");
     assertFalse(design.path("counted").booleanValue());
-    board = Boards.with(board, "/stage", "sign-off");
-    JsonNode signed = Boards.finding(Boards.answer(board), "residual-grouping", "/incomer");
+    board = BoardCase.with(board, "/stage", "sign-off");
+    JsonNode signed = BoardCase.finding(BoardCase.answer(board), "residual-grouping", "/incomer");
     assertTrue(signed.path("counted").booleanValue());
   }
 
   /** Numbers are the same however they are written. */
   @Test
   void oneDeviceMayBeWrittenTwoWays() {
-    ObjectNode board = Boards.threeLevels();
+    ObjectNode board = BoardCase.threeLevels();
     JsonNode one = json("{'id': 'R', 'standard': 'IEC 61008-1', 'ratedCurrentA': 63}");
     JsonNode other = json("{'id': 'R', 'standard': 'IEC 61008-1', 'ratedCurrentA': 63.0}");
-    board = Boards.with(board, HEATER + "/residualDevice", one);
-    board = Boards.with(board, "/circuits/0/circuits/2/residualDevice", other);
-    assertTrue(Boards.item(Boards.answer(board), "/circuits/0/circuits/2").has("answer"));
+    board = BoardCase.with(board, HEATER + "/residualDevice", one);
+    board = BoardCase.with(board, "/circuits/0/circuits/2/residualDevice", other);
+    assertTrue(BoardCase.item(BoardCase.answer(board), "/circuits/0/circuits/2").has("answer"));
   }
 }

@@ -1,12 +1,12 @@
-package circuitverdict.service;
+package circuitverdict.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import circuitverdict.support.BoardCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,16 +16,15 @@ import org.junit.jupiter.params.provider.CsvSource;
  * What is judged of a board beside its circuits. The oven draws 26.1 A from L1, the prover 13 A
  * from L2; 311.1, 536.4.3.2, 536.4.201 and 531.3.2 of BS 7671 (from memory).
  */
-@QuarkusTest
 class BoardFindingsTest {
   private static final String INCOMER = "/incomer";
 
   private static ObjectNode board() {
-    return Boards.ofContract("complies");
+    return BoardCase.mainBoard();
   }
 
   private static JsonNode finding(JsonNode board, String check, String subject) {
-    return Boards.finding(Boards.answer(board), check, subject);
+    return BoardCase.finding(BoardCase.answer(board), check, subject);
   }
 
   private static JsonNode demand(JsonNode board) {
@@ -38,17 +37,17 @@ class BoardFindingsTest {
   void theIncomerCarriesTheDemand(double rated, String verdict) {
     ObjectNode board = board();
     board.withArray("/circuits/1/liveConductors").removeAll().add("L1").add("N");
-    ObjectNode small = Boards.with(board, "/incomer/ratedCurrentA", rated);
+    ObjectNode small = BoardCase.with(board, "/incomer/ratedCurrentA", rated);
     // The device upstream is no larger, so that the switch is protected.
-    JsonNode found = demand(Boards.with(small, "/upstreamDevice/ratedCurrentA", 31.28));
-    JsonNode carried = Boards.comparison(found, "In");
+    JsonNode found = demand(BoardCase.with(small, "/upstreamDevice/ratedCurrentA", 31.28));
+    JsonNode carried = BoardCase.comparison(found, "In");
     assertEquals(verdict, carried.path("verdict").textValue());
     assertEquals(31.28, carried.at("/actual/value").doubleValue(), 1e-12);
   }
 
   @Test
   void theDeviceUpstreamCarriesTheDemand() {
-    JsonNode found = demand(Boards.with(board(), "/upstreamDevice/ratedCurrentA", 20));
+    JsonNode found = demand(BoardCase.with(board(), "/upstreamDevice/ratedCurrentA", 20));
     assertEquals("does-not-comply", found.path("verdict").textValue());
     assertEquals(26.1, found.at("/actual/value").doubleValue(), 1e-12);
     assertEquals(20, found.at("/limit/value").doubleValue());
@@ -57,9 +56,9 @@ class BoardFindingsTest {
   /** Each of all devices before the board carries it, not the nearest alone. */
   @Test
   void everyDeviceBeforeTheBoardCarriesTheDemand() {
-    JsonNode device = Variations.tree("{\"standard\": \"BS 88-3\", \"ratedCurrentA\": 80}");
-    ObjectNode board = Boards.with(board(), "/device", device);
-    JsonNode found = demand(Boards.with(board, "/upstreamDevice/ratedCurrentA", 16));
+    JsonNode device = BoardCase.json("{\"standard\": \"BS 88-3\", \"ratedCurrentA\": 80}");
+    ObjectNode board = BoardCase.with(board(), "/device", device);
+    JsonNode found = demand(BoardCase.with(board, "/upstreamDevice/ratedCurrentA", 16));
     assertEquals("does-not-comply", found.path("verdict").textValue());
   }
 
@@ -70,20 +69,20 @@ class BoardFindingsTest {
     assertEquals(26.1, drawn(board));
     board.withArray("/circuits/1/liveConductors").removeAll().add("L1").add("N");
     assertEquals(31.28, drawn(board), 1e-12);
-    assertEquals(39.1, drawn(Boards.with(board, "/diversityFactor", null)), 1e-12);
-    assertEquals(26.1, drawn(Boards.with(board, "/diversityFactor", 0.1)), 1e-12);
+    assertEquals(39.1, drawn(BoardCase.with(board, "/diversityFactor", null)), 1e-12);
+    assertEquals(26.1, drawn(BoardCase.with(board, "/diversityFactor", 0.1)), 1e-12);
   }
 
   private static double drawn(JsonNode board) {
-    return Boards.answer(board).at("/totals/0/lines/0/demandA").doubleValue();
+    return BoardCase.answer(board).at("/totals/0/lines/0/demandA").doubleValue();
   }
 
   /** What is known of a line may exceed what carries it, whatever the rest draws. */
   @Test
   void aKnownOverloadFailsWhateverElseIsDrawn() {
-    ObjectNode board = Boards.with(board(), "/circuits/1/load/designCurrentA", null);
+    ObjectNode board = BoardCase.with(board(), "/circuits/1/load/designCurrentA", null);
     assertEquals("not-determined", demand(board).path("verdict").textValue());
-    JsonNode found = demand(Boards.with(board, "/upstreamDevice/ratedCurrentA", 20));
+    JsonNode found = demand(BoardCase.with(board, "/upstreamDevice/ratedCurrentA", 20));
     assertEquals("does-not-comply", found.path("verdict").textValue());
   }
 
@@ -96,8 +95,8 @@ class BoardFindingsTest {
     "IEC 61008-1, 3, complies"
   })
   void theIncomerHasAPoleForEachLine(String standard, int poles, String verdict) {
-    ObjectNode board = Boards.with(board(), "/incomer/standard", standard);
-    JsonNode found = demand(Boards.with(board, "/incomer/poles", poles));
+    ObjectNode board = BoardCase.with(board(), "/incomer/standard", standard);
+    JsonNode found = demand(BoardCase.with(board, "/incomer/poles", poles));
     assertEquals(verdict, found.path("verdict").textValue(), found::toString);
   }
 
@@ -114,15 +113,15 @@ class BoardFindingsTest {
   void theMainDeviceBreaksOrStandsWhatFlowsThere(
       String standard, String member, double capacity, String verdict) {
     JsonNode device =
-        Variations.tree(
+        BoardCase.json(
             "{\"standard\": \""
                 + standard
                 + "\", \"ratedCurrentA\": 63, \"poles\": 4, \"residual\": {\"operatingCurrentA\":"
                 + " 0.3, \"type\": \"A\", \"delay\": \"general\"}}");
-    ObjectNode board = Boards.with(board(), INCOMER, device);
+    ObjectNode board = BoardCase.with(board(), INCOMER, device);
     // Behind no fuse of a unit to IEC 61439-3: nothing but its own capacity counts.
-    board = Boards.with(board, "/assembly/standard", "IEC 61439-2");
-    board = member == null ? board : Boards.with(board, "/incomer/" + member, capacity);
+    board = BoardCase.with(board, "/assembly/standard", "IEC 61439-2");
+    board = member == null ? board : BoardCase.with(board, "/incomer/" + member, capacity);
     JsonNode found = finding(board, "breaking-capacity", INCOMER);
     assertEquals(verdict, found.path("verdict").textValue(), found::toString);
   }
@@ -139,8 +138,8 @@ class BoardFindingsTest {
     "31, does-not-comply, 32"
   })
   void aSwitchIsProtectedFromOverload(double rated, String verdict, double by) {
-    JsonNode found = demand(Boards.with(board(), "/incomer/ratedCurrentA", rated));
-    JsonNode protectedBy = Boards.comparison(found, "In,switch");
+    JsonNode found = demand(BoardCase.with(board(), "/incomer/ratedCurrentA", rated));
+    JsonNode protectedBy = BoardCase.comparison(found, "In,switch");
     assertEquals(verdict, protectedBy.path("verdict").textValue());
     assertEquals(by, protectedBy.at("/actual/value").doubleValue());
   }
@@ -149,10 +148,10 @@ class BoardFindingsTest {
   @Test
   void aBreakerProtectsItself() {
     JsonNode breaker =
-        Variations.tree(
+        BoardCase.json(
             "{\"standard\": \"IEC 60898-1\", \"characteristic\": \"C\", \"ratedCurrentA\": 32,"
                 + " \"poles\": 3}");
-    JsonNode found = demand(Boards.with(board(), INCOMER, breaker));
+    JsonNode found = demand(BoardCase.with(board(), INCOMER, breaker));
     assertEquals("complies", found.path("verdict").textValue());
     for (JsonNode comparison : found.path("comparisons")) {
       assertFalse(comparison.at("/limit/symbol").asText().equals("In,switch"));
@@ -168,9 +167,9 @@ class BoardFindingsTest {
     "/circuits/0/liveConductors, /circuits/0/liveConductors"
   })
   void whatIsNotStatedIsAskedFor(String left, String missing) {
-    JsonNode found = demand(Boards.with(board(), left, null));
+    JsonNode found = demand(BoardCase.with(board(), left, null));
     assertEquals("not-determined", found.path("verdict").textValue());
-    assertTrue(Boards.missing(found).contains(missing), found::toString);
+    assertTrue(BoardCase.missing(found).contains(missing), found::toString);
     assertTrue(found.path("counted").booleanValue());
   }
 
@@ -180,11 +179,11 @@ class BoardFindingsTest {
     ObjectNode board = board();
     board.set(
         "supply",
-        Variations.tree(
+        BoardCase.json(
             "{\"point\": \"origin\", \"earthing\": \"TN-C-S\", \"phases\": 1, \"basis\":"
                 + " \"declared\", \"ownership\": \"public\", \"loopImpedanceOhm\": 0.28,"
                 + " \"maximumFaultCurrentA\": 1550}"));
-    JsonNode totals = Boards.answer(board).path("totals");
+    JsonNode totals = BoardCase.answer(board).path("totals");
     assertEquals(1, totals.at("/0/lines").size());
     assertEquals(39.1, totals.at("/0/lines/0/connectedA").doubleValue(), 1e-12);
   }
@@ -193,10 +192,10 @@ class BoardFindingsTest {
   @ParameterizedTest
   @CsvSource({"3100, 80, complies", "3099, 100, does-not-comply", "16000, 79, does-not-comply"})
   void theAssemblyIsWithinItsConditionalRating(double rating, double fuse, String verdict) {
-    ObjectNode board = Boards.with(board(), "/assembly/conditionalRatingA", rating);
+    ObjectNode board = BoardCase.with(board(), "/assembly/conditionalRatingA", rating);
     JsonNode found =
         finding(
-            Boards.with(board, "/assembly/maximumUpstreamFuseA", fuse),
+            BoardCase.with(board, "/assembly/maximumUpstreamFuseA", fuse),
             "assembly-rating",
             "/assembly");
     assertEquals(verdict, found.path("verdict").textValue());
@@ -209,33 +208,33 @@ class BoardFindingsTest {
   @ParameterizedTest
   @CsvSource({"IEC 60898-1, ", "BS 3036, ", "BS 88-2, aM"})
   void anotherDeviceIsNoSuchFuse(String standard, String category) {
-    ObjectNode board = Boards.with(board(), "/upstreamDevice/standard", standard);
-    board = Boards.with(board, "/upstreamDevice/utilizationCategory", category);
+    ObjectNode board = BoardCase.with(board(), "/upstreamDevice/standard", standard);
+    board = BoardCase.with(board, "/upstreamDevice/utilizationCategory", category);
     JsonNode found = finding(board, "assembly-rating", "/assembly");
     assertEquals("complies", found.path("verdict").textValue());
     assertTrue(found.path("remarks").findValuesAsText("code").contains("by-guidance"));
-    JsonNode proved = Variations.tree("{\"evidence\": \"proved\"}");
-    found = finding(Boards.with(board, "/requirements", proved), "assembly-rating", "/assembly");
+    JsonNode proved = BoardCase.json("{\"evidence\": \"proved\"}");
+    found = finding(BoardCase.with(board, "/requirements", proved), "assembly-rating", "/assembly");
     assertEquals("not-determined", found.path("verdict").textValue());
     for (String kind : List.of("threePhase", "lineToNeutral", "lineToEarth")) {
-      board = Boards.with(board, "/supply/faultCurrents/" + kind + "/maximumA", 10_001);
+      board = BoardCase.with(board, "/supply/faultCurrents/" + kind + "/maximumA", 10_001);
     }
-    board = Boards.with(board, "/supply/maximumFaultCurrentA", 10_001);
+    board = BoardCase.with(board, "/supply/maximumFaultCurrentA", 10_001);
     found = finding(board, "assembly-rating", "/assembly");
-    assertEquals(List.of("/upstreamDevice/standard"), Boards.missing(found));
+    assertEquals(List.of("/upstreamDevice/standard"), BoardCase.missing(found));
   }
 
   private static ObjectNode shared(double first, Double second, String line) {
     JsonNode rcd =
-        Variations.tree(
+        BoardCase.json(
             "{\"id\": \"R1\", \"standard\": \"IEC 61008-1\", \"ratedCurrentA\": 63, \"poles\": 4,"
                 + " \"residual\": {\"operatingCurrentA\": 0.03, \"type\": \"A\"}}");
     ObjectNode board = board();
     for (int i = 0; i < 2; i++) {
-      board = Boards.with(board, "/circuits/" + i + "/residualDevice", rcd);
+      board = BoardCase.with(board, "/circuits/" + i + "/residualDevice", rcd);
     }
-    board = Boards.with(board, "/circuits/0/load/protectiveConductorCurrentA", first);
-    board = Boards.with(board, "/circuits/1/load/protectiveConductorCurrentA", second);
+    board = BoardCase.with(board, "/circuits/0/load/protectiveConductorCurrentA", first);
+    board = BoardCase.with(board, "/circuits/1/load/protectiveConductorCurrentA", second);
     board.withArray("/circuits/1/liveConductors").removeAll().add(line).add("N");
     return board;
   }
@@ -264,7 +263,7 @@ class BoardFindingsTest {
   void aSharedRccbIsProtectedFromOverload(double rated, String verdict) {
     ObjectNode board = shared(0.001, 0.001, "L1");
     for (int i = 0; i < 2; i++) {
-      board = Boards.with(board, "/circuits/" + i + "/residualDevice/ratedCurrentA", rated);
+      board = BoardCase.with(board, "/circuits/" + i + "/residualDevice/ratedCurrentA", rated);
     }
     JsonNode found = finding(board, "board-demand", "/circuits/0/residualDevice");
     assertEquals(verdict, found.path("verdict").textValue(), found::toString);
@@ -274,8 +273,8 @@ class BoardFindingsTest {
   @Test
   void oneDeviceIsDescribedOneWay() {
     ObjectNode board =
-        Boards.with(shared(0.001, 0.001, "L1"), "/circuits/1/residualDevice/ratedCurrentA", 40);
-    JsonNode bad = Boards.item(Boards.answer(board), "/circuits/1");
+        BoardCase.with(shared(0.001, 0.001, "L1"), "/circuits/1/residualDevice/ratedCurrentA", 40);
+    JsonNode bad = BoardCase.item(BoardCase.answer(board), "/circuits/1");
     assertEquals("/circuits/1/residualDevice", bad.at("/problem/errors/0/pointer").textValue());
   }
 }
