@@ -105,7 +105,7 @@ public final class BoardAnswer {
     load(place);
     network(place);
     if (whole.has("cable")) {
-      Judged own = one(composer.first(place), List.of());
+      Judged own = one(composer.first(place, source()), List.of());
       items.add(item(root, own, List.of()));
       judge(place, fed(place, own.circuit()));
     } else {

@@ -181,6 +181,26 @@ class BoardInheritanceTest {
     assertEquals("estimated", BoardCase.answer(board).at("/points/1/supply/basis").textValue());
   }
 
+  /** The circuit that feeds the board of the request begins at the transformer as computed. */
+  @Test
+  void theRequestsOwnCircuitBeginsAtTheTransformer() {
+    ObjectNode board = BoardCase.threeLevels();
+    board.set(
+        "supply",
+        json(
+            "{'point': 'origin', 'phases': 3, 'earthing': 'TN-S', 'ownership': 'private',"
+                + " 'transformer': {'ratedPowerVA': 500000}}"));
+    board.put("stage", "quotation");
+    ObjectNode feeder = (ObjectNode) board.at(DB2);
+    for (String name : List.of("liveConductors", "cable", "device")) {
+      board.set(name, feeder.get(name));
+    }
+    JsonNode answer = BoardCase.answer(board);
+    JsonNode own = BoardCase.item(answer, "");
+    assertEquals("not-determined", verdict(BoardCase.finding(own, "earth-fault-disconnection")));
+    assertFalse(own.toString().contains("typical-loop-impedance"), own::toString);
+  }
+
   /** The drop up to a transformer's own point counts as stated. */
   @Test
   void theDropUpToATransformerIsKept() {

@@ -84,8 +84,9 @@ public final class BoardComposer {
   }
 
   /** The request's own circuit, which feeds its board. */
-  public ObjectNode first(BoardPlace board) {
+  public ObjectNode first(BoardPlace board, JsonNode supply) {
     ObjectNode composed = own(board.node());
+    composed.set("supply", supply);
     composed.remove(List.of(INCOMER, ASSEMBLY));
     feeder(board.node(), composed);
     return composed;
