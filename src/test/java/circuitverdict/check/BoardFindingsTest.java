@@ -277,4 +277,60 @@ class BoardFindingsTest {
     JsonNode bad = BoardCase.item(BoardCase.answer(board), "/circuits/1");
     assertEquals("/circuits/1/residualDevice", bad.at("/problem/errors/0/pointer").textValue());
   }
+
+  /**
+   * Neither a fuse upstream that is not stated nor a device of no known rating protects a switch.
+   */
+  @Test
+  void whatProtectsASwitchIsAskedFor() {
+    ObjectNode board = BoardCase.with(board(), "/incomer/ratedCurrentA", 31);
+    JsonNode without = demand(BoardCase.with(board, "/upstreamDevice", null));
+    assertEquals("not-determined", without.path("verdict").textValue());
+    assertTrue(BoardCase.missing(without).contains("/upstreamDevice"), without::toString);
+    JsonNode unrated = demand(BoardCase.with(board, "/upstreamDevice/ratedCurrentA", null));
+    assertEquals("not-determined", unrated.path("verdict").textValue());
+    assertTrue(BoardCase.missing(unrated).contains("/upstreamDevice/ratedCurrentA"));
+    JsonNode open = demand(BoardCase.with(board, "/circuits/0/device/ratedCurrentA", null));
+    assertEquals(
+        "not-determined", BoardCase.comparison(open, "In,switch").path("verdict").asText());
+  }
+
+  /** An assembly without a rating, or without a fuse before it, is open. */
+  @ParameterizedTest
+  @CsvSource({
+    "/assembly/conditionalRatingA, /assembly/conditionalRatingA",
+    "/assembly/maximumUpstreamFuseA, /assembly/maximumUpstreamFuseA",
+    "/upstreamDevice/ratedCurrentA, /upstreamDevice/ratedCurrentA",
+    "/upstreamDevice, /upstreamDevice"
+  })
+  void whatTheAssemblyRestsOnIsAskedFor(String left, String missing) {
+    JsonNode found = finding(BoardCase.with(board(), left, null), "assembly-rating", "/assembly");
+    assertEquals("not-determined", found.path("verdict").textValue());
+    assertEquals(List.of(missing), BoardCase.missing(found));
+  }
+
+  /** Currents that contradict the loops rate no assembly. */
+  @Test
+  void contradictingCurrentsRateNothing() {
+    ObjectNode board = BoardCase.with(board(), "/supply/faultCurrents", null);
+    board = BoardCase.with(board, "/supply/maximumFaultCurrentA", 100);
+    JsonNode found = finding(board, "assembly-rating", "/assembly");
+    assertEquals("not-determined", found.path("verdict").textValue());
+  }
+
+  /** What is wrong with the type, or not known of a load, of a shared device. */
+  @Test
+  void theTypeOfASharedDeviceIsAskedFor() {
+    ObjectNode board = shared(0.001, 0.001, "L1");
+    String at = "/circuits/0/residualDevice/residual/type";
+    JsonNode found = finding(board, "residual-grouping", at);
+    // Heaters: sinusoidal by their nature is not what is stated.
+    assertFalse(found.path("verdict").textValue().equals("does-not-comply"));
+    for (int i = 0; i < 2; i++) {
+      board = BoardCase.with(board, "/circuits/" + i + "/residualDevice/residual/type", null);
+    }
+    JsonNode untyped = finding(board, "residual-grouping", at);
+    assertEquals("not-determined", untyped.path("verdict").textValue());
+    assertEquals(List.of(at), BoardCase.missing(untyped));
+  }
 }
