@@ -83,7 +83,16 @@ public record Load(
   /** Rules of the On-Site Guide, Appendix A. */
   public enum DemandRule {
     HOUSEHOLD_COOKING,
-    HOUSEHOLD_COOKING_WITH_SOCKET_OUTLET
+    HOUSEHOLD_COOKING_WITH_SOCKET_OUTLET,
+    HOUSEHOLD_LIGHTING,
+    HOUSEHOLD_HEATING,
+    SHOP_LIGHTING,
+    GUEST_HOUSE_LIGHTING;
+
+    /** The word of the table and of the contract. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
   }
 
   /** Waveforms of residual current (531.3.3). */

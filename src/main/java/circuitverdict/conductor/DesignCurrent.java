@@ -199,7 +199,7 @@ public final class DesignCurrent {
     if (!least && !d.allows(Allowance.TABLE_DEFAULTS)) {
       return need("Ib", null, Unit.AMPERE, new Pointer(place, "designCurrentA"));
     }
-    return HouseholdDemand.of(load, whole, place, d);
+    return GuideDemand.of(load, whole, place, d);
   }
 
   /**

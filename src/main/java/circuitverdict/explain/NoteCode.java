@@ -124,8 +124,8 @@ public enum NoteCode {
       "Residual making and breaking capacity taken as the least of the standard."),
   ASSUMED_EXACT_READING("Readings taken as exact: no uncertainty is stated."),
   ASSUMED_COPPER("Conductors taken as copper."),
-  ASSUMED_HOUSEHOLD_DEMAND(
-      "Demand of household cooking appliances by the On-Site Guide: a part of their rated current."),
+  ASSUMED_GUIDE_DEMAND(
+      "Demand by the On-Site Guide, Appendix A: a part of the rated current of loads of this kind."),
   ASSUMED_LAMP_INPUT(
       "Power factor and losses of discharge lamps not stated: the usual factor over their watts was"
           + " taken."),

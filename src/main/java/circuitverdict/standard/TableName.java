@@ -20,6 +20,7 @@ public enum TableName {
   FUSE_OPERATING_CURRENTS("fuse-operating-currents"),
   FUSE_PRE_ARCING("fuse-pre-arcing"),
   FUSE_SELECTIVITY_POINTS("fuse-selectivity-points"),
+  GUIDE_DEMAND("guide-demand"),
   INRUSH_TYPICAL("inrush-typical"),
   K_LIVE("k-live"),
   K_PROTECTIVE("k-protective"),

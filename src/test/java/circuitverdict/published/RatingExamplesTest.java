@@ -195,7 +195,7 @@ class RatingExamplesTest {
         0.01);
     assertTrue(
         found.assumptions().stream()
-            .anyMatch(note -> note.code() == NoteCode.ASSUMED_HOUSEHOLD_DEMAND));
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_GUIDE_DEMAND));
     // A small one draws all of it, and no failure rests on a guide.
     Scenario small =
         guided.with("/load/ratedPowerW", 2_000).with("/load/demandRule", "household-cooking");

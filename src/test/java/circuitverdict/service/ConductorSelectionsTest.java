@@ -162,4 +162,23 @@ class ConductorSelectionsTest {
     double rated = device.at("/selected/0/device/ratedCurrentA").doubleValue();
     assertEquals(3 * rated, device.at("/selected/0/cost/value").doubleValue(), 1e-9);
   }
+
+  /** Lighting by the guide is the demand of what feeds final circuits, never of one of them. */
+  @Test
+  void diversityBetweenCircuitsIsOfDistributionCircuits() {
+    String rule =
+        "{'load': {'designCurrentA': null, 'ratedPowerW': 3000, 'demandRule': 'household-lighting'}%s}";
+    JsonNode refused =
+        Http.post("/v1/conductor-selections", patched("complies", rule.formatted("")).toString())
+            .json();
+    assertEquals("/load/demandRule", refused.at("/errors/0/pointer").textValue());
+    JsonNode answer =
+        answer(patched("complies", rule.formatted(", 'circuitKind': 'distribution'")));
+    assertEquals(
+        "assumed-guide-demand",
+        answer.path("assumptions").findValuesAsText("code").stream()
+            .filter(code -> code.contains("guide"))
+            .findFirst()
+            .orElse(null));
+  }
 }

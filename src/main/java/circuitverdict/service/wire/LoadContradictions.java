@@ -21,7 +21,7 @@ final class LoadContradictions {
     found.voltage(body.path("load"), "/load");
     found.counts(body.path("load"), "/load");
     found.drop(body);
-    found.rule(body.path("load"), "/load");
+    found.rule(body.path("load"), "/load", body);
     return found.faults;
   }
 
@@ -38,8 +38,14 @@ final class LoadContradictions {
   }
 
   /** A rule of demand says itself what is drawn of the power. */
-  private void rule(JsonNode load, String pointer) {
+  private void rule(JsonNode load, String pointer, JsonNode body) {
     if (load.has("demandRule")) {
+      boolean own = load.path("demandRule").asText("").startsWith("household-cooking");
+      if (!own && !"distribution".equals(body.path("circuitKind").textValue())) {
+        add(
+            pointer + "/demandRule",
+            "Diversity of this kind holds between final circuits: of a distribution circuit.");
+      }
       for (String other : new String[] {"designCurrentA", "diversityFactor", "parts"}) {
         if (load.has(other)) {
           add(
@@ -50,7 +56,7 @@ final class LoadContradictions {
     }
     JsonNode parts = load.path("parts");
     for (int i = 0; i < parts.size(); i++) {
-      rule(parts.get(i), pointer + "/parts/" + i);
+      rule(parts.get(i), pointer + "/parts/" + i, body);
     }
   }
 

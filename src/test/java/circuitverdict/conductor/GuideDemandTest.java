@@ -16,10 +16,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Household cooking by the On-Site Guide, appendix A: 10 A, 30 % of the rest, 5 A for an outlet.
  */
-class HouseholdDemandTest {
+class GuideDemandTest {
   private static Scenario cooker(String rule, double watt) {
     return Scenario.oven()
         .with("/stage", "design")
+        .with("/circuitKind", rule.contains("cooking") ? "final" : "distribution")
         .without("/load/designCurrentA")
         .with("/load/ratedPowerW", watt)
         .with("/load/demandRule", rule);
@@ -42,14 +43,32 @@ class HouseholdDemandTest {
     "household-cooking, 4600, 13",
     "household-cooking, 12000, 22.652",
     "household-cooking-with-socket-outlet, 2300, 15",
-    "household-cooking-with-socket-outlet, 12000, 27.652"
+    "household-cooking-with-socket-outlet, 12000, 27.652",
+    "household-lighting, 2300, 6.6",
+    "household-heating, 1150, 5",
+    "household-heating, 4600, 15",
+    "shop-lighting, 2300, 9",
+    "guest-house-lighting, 2300, 7.5"
   })
   void aPartOfTheRatedCurrentIsDrawn(String rule, double watt, double ampere) {
     Finding found = cooker(rule, watt).finding(CheckName.OVERLOAD_PROTECTION);
     assertEquals(ampere, drawn(found), 0.0005);
     assertTrue(
         found.assumptions().stream()
-            .anyMatch(note -> note.code() == NoteCode.ASSUMED_HOUSEHOLD_DEMAND));
+            .anyMatch(note -> note.code() == NoteCode.ASSUMED_GUIDE_DEMAND));
+  }
+
+  /** A distribution circuit of several kinds: 0.66·10 A + 10 A + 0.5·10 A. */
+  @Test
+  void partsOfADistributionCircuitEachHaveTheirRule() {
+    Scenario circuit =
+        cooker("household-lighting", 2_300)
+            .withJson(
+                "/load",
+                "{\"kind\": \"mixed\", \"parts\": [{\"kind\": \"resistive\", \"ratedPowerW\": 2300,"
+                    + " \"demandRule\": \"household-lighting\"}, {\"kind\": \"resistive\","
+                    + " \"ratedPowerW\": 4600, \"demandRule\": \"household-heating\"}]}");
+    assertEquals(6.6 + 15, drawn(circuit.finding(CheckName.OVERLOAD_PROTECTION)), 1e-9);
   }
 
   /** IEC 60364 has no such guide, and a sign-off rests on none. */
