@@ -5,12 +5,9 @@ import circuitverdict.circuit.Board.Group;
 import circuitverdict.circuit.Board.Way;
 import circuitverdict.circuit.LiveConductors;
 import circuitverdict.circuit.ProtectiveDevice;
-import circuitverdict.circuit.ProtectiveDevice.AdjustableBreaker;
-import circuitverdict.circuit.ProtectiveDevice.Breaker;
-import circuitverdict.circuit.ProtectiveDevice.Fuse;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.conductor.LineLoading;
-import circuitverdict.device.GeneralPurpose;
+import circuitverdict.device.AgainstOverload;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -124,9 +121,7 @@ public final class BoardDemand {
   }
 
   private static boolean breaksOverload(ProtectiveDevice device, Dossier d) {
-    return device instanceof Breaker
-        || device instanceof AdjustableBreaker
-        || device instanceof Fuse fuse && Boolean.TRUE.equals(GeneralPurpose.of(fuse, d));
+    return Boolean.TRUE.equals(AgainstOverload.of(device, d));
   }
 
   /** What was stated as the load of the circuit that feeds the board is no less than it draws. */

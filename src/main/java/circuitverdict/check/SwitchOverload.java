@@ -3,8 +3,7 @@ package circuitverdict.check;
 import circuitverdict.circuit.Board;
 import circuitverdict.circuit.Board.Way;
 import circuitverdict.circuit.ProtectiveDevice;
-import circuitverdict.circuit.ProtectiveDevice.Fuse;
-import circuitverdict.device.GeneralPurpose;
+import circuitverdict.device.AgainstOverload;
 import circuitverdict.device.RatedCurrent;
 import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
@@ -105,13 +104,8 @@ final class SwitchOverload {
 
   /** What a device is rated or set to carry, if it breaks overload at all. */
   private static Figure protecting(ProtectiveDevice device, Dossier d) {
-    boolean breaks =
-        !(device instanceof ProtectiveDevice.Rccb) && !(device instanceof ProtectiveDevice.Other);
-    if (!breaks
-        || device instanceof Fuse fuse && !Boolean.TRUE.equals(GeneralPurpose.noted(fuse, d))) {
-      return none();
-    }
-    return RatedCurrent.of(device, d);
+    boolean breaks = Boolean.TRUE.equals(AgainstOverload.noted(device, d));
+    return breaks ? RatedCurrent.of(device, d) : none();
   }
 
   private static Figure none() {

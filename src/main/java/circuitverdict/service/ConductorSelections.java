@@ -1,19 +1,13 @@
 package circuitverdict.service;
 
 import circuitverdict.check.CircuitCheck;
-import circuitverdict.circuit.Circuit;
 import circuitverdict.select.ConductorSelection;
 import circuitverdict.service.edge.ContractReader;
-import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
-import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.ConductorSelectionJson;
 import circuitverdict.service.wire.Contradictions;
-import circuitverdict.service.wire.DescribedDevices;
-import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
-import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.Blocking;
 import jakarta.inject.Inject;
@@ -38,22 +32,19 @@ public class ConductorSelections {
   @POST
   @SelectionSized
   @Blocking
-  public Response select(byte[] body, @Context HttpHeaders headers) {
-    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
-    Preference preference = Preference.of(headers);
-    boolean full = !preference.isMinimal();
-    Edition edition = engine.edition(stated);
-    Sourced sourced = Sourced.of(stated, edition, full);
-    JsonNode request = sourced.body();
-    DescribedDevices described =
-        DescribedDevices.of(request, UnusedMembers.ofConductors(request), edition);
-    Circuit circuit = CircuitMapping.circuit(described.body());
+  public Response select(byte[] bytes, @Context HttpHeaders headers) {
+    JsonNode body = bodies.read(bytes, "Circuit", Contradictions::of);
+    Asked asked = Asked.of(body, headers, engine.edition(body), UnusedMembers::ofConductors);
     ConductorSelection.Selection selection =
         ConductorSelection.of(
-            circuit, edition, CircuitCheck.all(), ConductorSelectionJson.weights(request), full);
-    byte[] bytes =
-        new ConductorSelectionJson(edition, engine.version(), full)
-            .bytes(sourced, circuit, selection, described.notes());
-    return Representation.answer(preference, bytes);
+            asked.circuit(),
+            asked.edition(),
+            CircuitCheck.all(),
+            ConductorSelectionJson.weights(body),
+            asked.full());
+    return Representation.answer(
+        asked.preference(),
+        new ConductorSelectionJson(asked.edition(), engine.version(), asked.full())
+            .bytes(asked.request(), asked.circuit(), selection, asked.notes()));
   }
 }

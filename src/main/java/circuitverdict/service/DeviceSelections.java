@@ -1,18 +1,13 @@
 package circuitverdict.service;
 
 import circuitverdict.check.CircuitCheck;
-import circuitverdict.circuit.Circuit;
 import circuitverdict.select.DeviceSelection;
 import circuitverdict.service.edge.ContractReader;
-import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.edge.SelectionSized;
-import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Contradictions;
-import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.Products;
 import circuitverdict.service.wire.SelectionJson;
-import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -41,29 +36,22 @@ public class DeviceSelections {
   @POST
   @SelectionSized
   @NonBlocking
-  public Response select(byte[] body, @Context HttpHeaders headers) {
-    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
-    Preference preference = Preference.of(headers);
-    boolean full = !preference.isMinimal();
-    Edition edition = engine.edition(stated);
-    Sourced sourced = Sourced.of(stated, edition, full);
-    JsonNode request = sourced.body();
-    DescribedDevices described =
-        DescribedDevices.of(request, UnusedMembers.ofSelection(request), edition);
-    Circuit circuit = CircuitMapping.circuit(described.body());
+  public Response select(byte[] bytes, @Context HttpHeaders headers) {
+    JsonNode body = bodies.read(bytes, "Circuit", Contradictions::of);
+    Asked asked = Asked.of(body, headers, engine.edition(body), UnusedMembers::ofSelection);
+    Edition edition = asked.edition();
     DeviceSelection selection =
-        new DeviceSelection(circuit, edition, CircuitCheck.all(), order(request));
-    if (!request.has("products")) {
-      byte[] bytes =
-          SelectionJson.ofSeries(edition, engine.version(), full)
-              .bytes(sourced, circuit, selection.ofSeries(full), described.notes());
-      return Representation.answer(preference, bytes);
-    }
-    Products products = Products.of(request, edition);
-    byte[] bytes =
-        SelectionJson.of(products, edition, engine.version(), full)
-            .bytes(sourced, circuit, selection.of(products.devices(), full), described.notes());
-    return Representation.answer(preference, bytes);
+        new DeviceSelection(asked.circuit(), edition, CircuitCheck.all(), order(body));
+    boolean own = body.has("products");
+    Products products = own ? Products.of(body, edition) : null;
+    SelectionJson json =
+        own
+            ? SelectionJson.of(products, edition, engine.version(), asked.full())
+            : SelectionJson.ofSeries(edition, engine.version(), asked.full());
+    DeviceSelection.Selection found =
+        own ? selection.of(products.devices(), asked.full()) : selection.ofSeries(asked.full());
+    return Representation.answer(
+        asked.preference(), json.bytes(asked.request(), asked.circuit(), found, asked.notes()));
   }
 
   private static List<DeviceSelection.Order> order(JsonNode request) {

@@ -2,17 +2,12 @@ package circuitverdict.service;
 
 import circuitverdict.check.ReadingCheck;
 import circuitverdict.check.Result;
-import circuitverdict.circuit.Circuit;
 import circuitverdict.service.edge.ContractReader;
-import circuitverdict.service.edge.Preference;
 import circuitverdict.service.edge.Representation;
 import circuitverdict.service.wire.CircuitMapping;
 import circuitverdict.service.wire.Contradictions;
-import circuitverdict.service.wire.DescribedDevices;
 import circuitverdict.service.wire.ReadingsJson;
-import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedInReadings;
-import circuitverdict.standard.Edition;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.smallrye.common.annotation.NonBlocking;
 import jakarta.inject.Inject;
@@ -36,20 +31,15 @@ public class MeasurementVerdicts {
   /** Every reading of a circuit. */
   @POST
   @NonBlocking
-  public Response judge(byte[] body, @Context HttpHeaders headers) {
-    JsonNode stated = bodies.read(body, "Circuit", Contradictions::of);
-    Preference preference = Preference.of(headers);
-    boolean full = !preference.isMinimal();
-    Edition edition = engine.edition(stated);
-    Sourced sourced = Sourced.of(stated, edition, full);
-    JsonNode request = sourced.body();
-    DescribedDevices described =
-        DescribedDevices.of(request, UnusedInReadings.of(request), edition);
-    Circuit circuit = CircuitMapping.circuit(described.body());
-    Result result = ReadingCheck.of(circuit, CircuitMapping.readings(request), edition, full);
-    byte[] bytes =
-        new ReadingsJson(edition, engine.version(), full)
-            .bytes(sourced, circuit.stage(), result, described.notes());
-    return Representation.answer(preference, bytes);
+  public Response judge(byte[] bytes, @Context HttpHeaders headers) {
+    JsonNode body = bodies.read(bytes, "Circuit", Contradictions::of);
+    Asked asked = Asked.of(body, headers, engine.edition(body), UnusedInReadings::of);
+    Result result =
+        ReadingCheck.of(
+            asked.circuit(), CircuitMapping.readings(body), asked.edition(), asked.full());
+    return Representation.answer(
+        asked.preference(),
+        new ReadingsJson(asked.edition(), engine.version(), asked.full())
+            .bytes(asked.request(), asked.circuit().stage(), result, asked.notes()));
   }
 }

@@ -53,24 +53,10 @@ public final class SelectionJson {
           AnswerJson answer = new AnswerJson(json, edition, full, sourced);
           Verdict verdict = Outcome.of(selection.selected(), selection.undetermined());
           answer.head(circuit.stage(), verdict, Outcome.reason(verdict), summary(selection));
-          Outcome.list(
-              json,
-              "selected",
-              selection.selected(),
-              request,
-              (each, rank) -> candidate(json, each, rank));
-          Outcome.list(
-              json,
-              "undetermined",
-              selection.undetermined(),
-              request,
-              (each, rank) -> candidate(json, each, rank));
-          Outcome.list(
-              json,
-              "rejected",
-              selection.rejected(),
-              request,
-              (each, rank) -> candidate(json, each, rank));
+          Outcome.Writer<Candidate> writer = (each, rank) -> candidate(json, each, rank);
+          Outcome.list(json, "selected", selection.selected(), request, writer);
+          Outcome.list(json, "undetermined", selection.undetermined(), request, writer);
+          Outcome.list(json, "rejected", selection.rejected(), request, writer);
           answer.remedies(selection.remedies());
           answer.notes(deciding(selection));
           answer.foot(unused, version);
