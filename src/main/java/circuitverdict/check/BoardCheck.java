@@ -6,7 +6,10 @@ import circuitverdict.circuit.ProtectiveDevice;
 import circuitverdict.circuit.ProtectiveDevice.Rccb;
 import circuitverdict.circuit.Supply;
 import circuitverdict.conductor.LineLoading;
+import circuitverdict.explain.At;
 import circuitverdict.explain.Dossier;
+import circuitverdict.explain.Note;
+import circuitverdict.explain.Pointer;
 import circuitverdict.explain.Working;
 import circuitverdict.standard.Edition;
 import java.util.ArrayList;
@@ -78,7 +81,22 @@ public final class BoardCheck {
       findings.add(ResidualGrouping.of(board, group, fed, dossier()));
       findings.add(SharedResidualType.of(board, group, fed, dossier()));
     }
-    return findings;
+    return board.place().isEmpty() ? findings : findings.stream().map(this::placed).toList();
+  }
+
+  /** What lacks of the supply of a board that a circuit feeds lacks of that circuit's cable. */
+  private Finding placed(Finding finding) {
+    Pointer cable = new Pointer(board.place(), "cable");
+    List<Note> missing = new ArrayList<>();
+    for (Note note : finding.missing()) {
+      Pointer at = note.pointer();
+      boolean ofSupply = at != null && at.parent().startsWith(At.SUPPLY) && !at.equals(At.PHASES);
+      Note told = ofSupply ? new Note(note.code(), cable, note.figures()) : note;
+      if (!missing.contains(told)) {
+        missing.add(told);
+      }
+    }
+    return finding.missing(missing);
   }
 
   private Dossier dossier() {

@@ -38,6 +38,24 @@ public record Finding(
     List<Note> assumptions,
     List<Note> remarks) {
 
+  /** The same finding with other words on what is missing. */
+  Finding missing(List<Note> other) {
+    return new Finding(
+        check,
+        verdict,
+        counted,
+        reason,
+        strength,
+        clauses,
+        subject,
+        governing,
+        comparisons,
+        working,
+        other,
+        assumptions,
+        remarks);
+  }
+
   /** The same finding about something else. */
   public Finding about(String other) {
     return new Finding(

@@ -326,4 +326,14 @@ class BoardInheritanceTest {
     board = BoardCase.with(board, "/circuits/0/circuits/2/residualDevice", other);
     assertTrue(BoardCase.item(BoardCase.answer(board), "/circuits/0/circuits/2").has("answer"));
   }
+
+  /** Of a board that is fed, what lacks of its supply lacks of the circuit that feeds it. */
+  @Test
+  void whatLacksOfAFedBoardIsNamedWhereItCanBeStated() {
+    ObjectNode board = BoardCase.with(BoardCase.threeLevels(), DB2 + "/cable/lengthM", null);
+    JsonNode found =
+        BoardCase.finding(BoardCase.answer(board), "assembly-rating", DB2 + "/assembly");
+    assertEquals("not-determined", verdict(found));
+    assertEquals(List.of(DB2 + "/cable"), BoardCase.missing(found));
+  }
 }
