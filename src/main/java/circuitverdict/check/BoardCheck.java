@@ -15,10 +15,15 @@ import circuitverdict.standard.Edition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What is judged of a board beside each of its circuits. */
 public final class BoardCheck {
   private static final Check BREAKING = new BreakingCapacityCheck();
+
+  /** Of a supply, what is stated once for all that is fed from it. */
+  private static final Set<String> OF_EVERY_POINT =
+      Set.of("phases", "earthing", "lineToEarthVoltageV", "frequencyHz", "ownership");
 
   private final Board board;
   private final Edition edition;
@@ -90,7 +95,8 @@ public final class BoardCheck {
     List<Note> missing = new ArrayList<>();
     for (Note note : finding.missing()) {
       Pointer at = note.pointer();
-      boolean ofSupply = at != null && at.parent().startsWith(At.SUPPLY) && !at.equals(At.PHASES);
+      boolean ofSupply =
+          at != null && at.parent().startsWith(At.SUPPLY) && !OF_EVERY_POINT.contains(at.member());
       Note told = ofSupply ? new Note(note.code(), cable, note.figures()) : note;
       if (!missing.contains(told)) {
         missing.add(told);
