@@ -4,7 +4,6 @@ import circuitverdict.explain.Dossier;
 import circuitverdict.explain.Figure;
 import circuitverdict.explain.Slice;
 import circuitverdict.explain.Step;
-import java.util.ArrayList;
 import java.util.List;
 
 /** The comparison that governs a finding, and the working that leads to it. */
@@ -48,17 +47,17 @@ final class Governing {
     if (!d.working().records()) {
       return List.of();
     }
-    List<Figure> roots = new ArrayList<>(told);
-    for (Comparison each : comparisons) {
-      roots.add(each.compared());
-      roots.add(each.limit());
+    Slice slice = d.working().slice();
+    for (int i = 0; i < told.size(); i++) {
+      slice.keep(told.get(i));
     }
-    List<Step> steps = Slice.of(d.working().steps(), roots);
-    if (governing == null) {
-      return steps;
+    for (int i = 0; i < comparisons.size(); i++) {
+      slice.keep(comparisons.get(i).compared());
+      slice.keep(comparisons.get(i).limit());
     }
-    List<Step> closed = new ArrayList<>(steps);
-    closed.add(Step.comparing(governing.compared(), governing.comparator(), governing.limit()));
-    return List.copyOf(closed);
+    return governing == null
+        ? slice.steps()
+        : slice.closedBy(
+            Step.comparing(governing.compared(), governing.comparator(), governing.limit()));
   }
 }

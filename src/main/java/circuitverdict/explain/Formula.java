@@ -40,6 +40,21 @@ public record Formula(
         symbol, unit, text, names, names.size(), compiled.root(), pieces(text, names));
   }
 
+  /** All else follows from the text. */
+  @Override
+  public int hashCode() {
+    return 31 * symbol.hashCode() + text.hashCode();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Formula that
+            && text.equals(that.text)
+            && symbol.equals(that.symbol)
+            && unit == that.unit;
+  }
+
   double evaluate(Figure[] figures) {
     if (figures.length != wanted) {
       throw new IllegalArgumentException(text + " wants " + operands);
@@ -60,9 +75,13 @@ public record Formula(
   /** The formula with the operands' figures in place of their symbols. */
   String substituted(List<Figure> figures) {
     StringBuilder out = new StringBuilder(text.length() + 32);
-    for (Piece piece : pieces) {
-      out.append(
-          piece.operand() < 0 ? piece.text() : Shown.plain(figures.get(piece.operand()).value()));
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      if (piece.operand() < 0) {
+        out.append(piece.text());
+      } else {
+        Shown.plain(out, figures.get(piece.operand()).value());
+      }
     }
     return out.toString();
   }
@@ -89,7 +108,7 @@ public record Formula(
       at = end;
     }
     pieces.add(new Piece(between.toString(), -1));
-    return pieces;
+    return List.copyOf(pieces);
   }
 
   private static int nameEnd(String text, int from) {

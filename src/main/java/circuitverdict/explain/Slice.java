@@ -1,7 +1,8 @@
 package circuitverdict.explain;
 
 import circuitverdict.explain.Figure.Derived;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -10,25 +11,36 @@ import java.util.List;
 public final class Slice {
   private final List<Step> steps;
   private final boolean[] kept;
+  private int count;
 
-  private Slice(List<Step> steps) {
+  Slice(List<Step> steps) {
     this.steps = steps;
     this.kept = new boolean[steps.size()];
   }
 
-  /** Of these steps those on which the figures rest, in their order. */
-  public static List<Step> of(List<Step> steps, List<Figure> figures) {
-    Slice slice = new Slice(steps);
-    for (Figure figure : figures) {
-      slice.keep(figure, steps.size());
-    }
-    List<Step> needed = new ArrayList<>();
-    for (int i = 0; i < steps.size(); i++) {
-      if (slice.kept[i]) {
-        needed.add(steps.get(i));
+  /** Keeps the steps on which a figure rests. */
+  public void keep(Figure figure) {
+    keep(figure, kept.length);
+  }
+
+  /** What is kept, in the order in which it was found. */
+  public List<Step> steps() {
+    return closedBy(null);
+  }
+
+  /** The same, and one more step at the end; none where it is null. */
+  public List<Step> closedBy(Step last) {
+    Step[] needed = new Step[count + (last == null ? 0 : 1)];
+    int at = 0;
+    for (int i = 0; i < kept.length; i++) {
+      if (kept[i]) {
+        needed[at++] = steps.get(i);
       }
     }
-    return needed;
+    if (last != null) {
+      needed[at] = last;
+    }
+    return Collections.unmodifiableList(Arrays.asList(needed));
   }
 
   /** Keeps the last step before an index that yields a figure, and what that one rests on. */
@@ -36,6 +48,10 @@ public final class Slice {
     int found = -1;
     for (int i = before - 1; i >= 0; i--) {
       Figure result = steps.get(i).result();
+      if (result == figure) {
+        found = i;
+        break;
+      }
       if (same(result.value(), figure.value()) && result.unit() == figure.unit()) {
         boolean named = result.symbol().equals(figure.symbol());
         if (named) {
@@ -52,7 +68,10 @@ public final class Slice {
       return;
     }
     kept[found] = true;
-    for (Figure operand : steps.get(found).operands()) {
+    count++;
+    List<Figure> operands = steps.get(found).operands();
+    for (int i = 0; i < operands.size(); i++) {
+      Figure operand = operands.get(i);
       if (operand != steps.get(found).result()) {
         keep(operand, found);
       }

@@ -34,7 +34,7 @@ public record Step(Figure result, Formula formula, Comparator comparator, List<F
   /** The formula as shown. */
   public String formulaText() {
     if (comparator != null) {
-      return operands.get(0).symbol() + sign() + operands.get(1).symbol();
+      return relation(result.symbol(), comparator, operands.get(1).symbol());
     }
     return formula == null ? result.symbol() : formula.text();
   }
@@ -44,13 +44,13 @@ public record Step(Figure result, Formula formula, Comparator comparator, List<F
     if (comparator != null) {
       Figure limit = operands.get(1);
       Shown shown = Shown.of(result.value(), comparator, limit.value(), result.unit());
-      return shown.actual() + sign() + shown.limit();
+      return relation(shown.actual(), comparator, shown.limit());
     }
     return formula == null ? Shown.plain(result.value()) : formula.substituted(operands);
   }
 
   /** The relation as it is demanded, not as it turned out. */
-  private String sign() {
-    return comparator == Comparator.AT_MOST ? " ≤ " : " ≥ ";
+  public static String relation(String actual, Comparator comparator, String limit) {
+    return actual + (comparator == Comparator.AT_MOST ? " ≤ " : " ≥ ") + limit;
   }
 }

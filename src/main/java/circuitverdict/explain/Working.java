@@ -77,6 +77,11 @@ public final class Working {
     return steps != null;
   }
 
+  /** A choice among the steps so far. */
+  public Slice slice() {
+    return new Slice(steps == null ? List.of() : steps);
+  }
+
   /** The steps so far; empty for the silent twin. */
   public List<Step> steps() {
     return steps == null ? List.of() : List.copyOf(steps);

@@ -102,8 +102,17 @@ public final class GreatestCurrent {
   /** Whether a stated kind that cannot flow in the way accounts for the greatest of any kind. */
   private static boolean isOfOtherKind(List<Kind> kinds, Supply supply, double any) {
     for (Kind kind : kinds(supply.faultCurrents(), new LiveConductors(3, true))) {
-      boolean own = kinds.stream().anyMatch(each -> each.at() == kind.at());
-      if (!own && kind.ampere() != null && kind.ampere() >= any) {
+      boolean reaches = kind.ampere() != null && kind.ampere() >= any;
+      if (reaches && !has(kinds, kind.at())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean has(List<Kind> kinds, Pointer at) {
+    for (Kind kind : kinds) {
+      if (kind.at() == at) {
         return true;
       }
     }

@@ -89,7 +89,9 @@ public record Shown(String actual, String limit) {
   }
 
   private static String text(long scaled, Unit unit) {
-    return decimal(scaled, unit.decimals(), unit.keepsZeros() && scaled != 0);
+    StringBuilder out = new StringBuilder(16);
+    decimal(out, scaled, unit.decimals(), unit.keepsZeros() && scaled != 0);
+    return out.toString();
   }
 
   /** A figure rounded down at its unit's usual decimals: for limits shown alone. */
@@ -104,21 +106,27 @@ public record Shown(String actual, String limit) {
 
   /** A figure to six significant digits, nearest: for substitutions, which decide nothing. */
   public static String plain(double value) {
-    if (Double.isInfinite(value)) {
-      return value > 0 ? "∞" : "−∞";
-    }
+    StringBuilder out = new StringBuilder(16);
+    plain(out, value);
+    return out.toString();
+  }
+
+  /** The same at the end of a text. */
+  public static void plain(StringBuilder out, double value) {
     double size = Math.abs(value);
-    if (value == Math.rint(value) && size < 1e15) {
-      return Long.toString((long) value);
+    if (Double.isInfinite(value)) {
+      out.append(value > 0 ? "∞" : "−∞");
+    } else if (value == Math.rint(value) && size < 1e15) {
+      out.append((long) value);
+    } else if (size < 1e-3 || size >= 1e6) {
+      out.append(new BigDecimal(value).round(READABLE).stripTrailingZeros().toPlainString());
+    } else {
+      plainDecimal(out, value, size);
     }
-    if (size < 1e-3 || size >= 1e6) {
-      return new BigDecimal(value).round(READABLE).stripTrailingZeros().toPlainString();
-    }
-    return plainDecimal(value, size);
   }
 
   /** The same for the usual sizes, without the weight of arbitrary precision. */
-  private static String plainDecimal(double value, double size) {
+  private static void plainDecimal(StringBuilder out, double value, double size) {
     int decimals = 5;
     for (double bound = 10; size >= bound; bound *= 10) {
       decimals--;
@@ -126,12 +134,14 @@ public record Shown(String actual, String limit) {
     for (double bound = 1; size < bound && decimals < 8; bound /= 10) {
       decimals++;
     }
-    String text = decimal(Math.round(size * TENS[decimals]), decimals, false);
-    return value < 0 ? "-" + text : text;
+    if (value < 0) {
+      out.append('-');
+    }
+    decimal(out, Math.round(size * TENS[decimals]), decimals, false);
   }
 
   /** A whole number of the last decimal as text. */
-  private static String decimal(long scaled, int decimals, boolean keepZeros) {
+  private static void decimal(StringBuilder out, long scaled, int decimals, boolean keepZeros) {
     long digits = scaled;
     int left = decimals;
     while (!keepZeros && left > 0 && digits % 10 == 0) {
@@ -139,16 +149,16 @@ public record Shown(String actual, String limit) {
       left--;
     }
     if (left == 0) {
-      return Long.toString(digits);
+      out.append(digits);
+      return;
     }
-    long whole = digits / (long) TENS[left];
-    String fraction = Long.toString(digits - whole * (long) TENS[left]);
-    return new StringBuilder(16)
-        .append(whole)
-        .append('.')
-        .append("00000000", 0, left - fraction.length())
-        .append(fraction)
-        .toString();
+    long unit = (long) TENS[left];
+    long fraction = digits % unit;
+    out.append(digits / unit).append('.');
+    for (long bound = unit / 10; bound > fraction && bound > 1; bound /= 10) {
+      out.append('0');
+    }
+    out.append(fraction);
   }
 
   private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};

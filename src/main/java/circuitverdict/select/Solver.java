@@ -69,6 +69,12 @@ public final class Solver {
   private final Result found;
   private Shared known = new Shared();
 
+  /** What was tried last: other checks are asked at the same value. */
+  private Tried last;
+
+  /** The circuit with one quantity at one value, and what its checks have in common. */
+  private record Tried(Quantity quantity, double value, Circuit circuit, Shared shared) {}
+
   /** A solver for a circuit among these checks. */
   public Solver(Circuit circuit, Edition edition, List<Check> checks) {
     this(circuit, edition, checks, null);
@@ -228,9 +234,12 @@ public final class Solver {
       if (found != null && stated != null && stated == value) {
         return found.of(check.name());
       }
-      // What is known of the device stays: nothing of it varies.
-      known = known.knowing(circuit.device());
-      return CircuitCheck.silent(check, vary.apply(value), edition, known);
+      if (last == null || last.quantity() != quantity || last.value() != value) {
+        // What is known of the device stays: nothing of it varies.
+        known = known.knowing(circuit.device());
+        last = new Tried(quantity, value, vary.apply(value), known);
+      }
+      return CircuitCheck.silent(check, last.circuit(), edition, last.shared());
     }
 
     private boolean tries(int steps) {

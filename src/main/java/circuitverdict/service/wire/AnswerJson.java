@@ -1,5 +1,6 @@
 package circuitverdict.service.wire;
 
+import circuitverdict.check.CheckName;
 import circuitverdict.check.Finding;
 import circuitverdict.check.Reason;
 import circuitverdict.check.Verdict;
@@ -61,11 +62,20 @@ public final class AnswerJson {
     json.writeArrayFieldStart("findings");
     for (Finding finding : findings) {
       boolean failed = finding.counted() && finding.verdict() == Verdict.DOES_NOT_COMPLY;
-      boolean mended = remedies.stream().anyMatch(each -> each.mends().contains(finding.check()));
-      List<Note> besides = full && failed && !mended ? List.of(Note.of(without)) : List.of();
+      boolean open = full && failed && !mends(remedies, finding.check());
+      List<Note> besides = open ? List.of(Note.of(without)) : List.of();
       FindingJson.write(json, finding, besides, full);
     }
     json.writeEndArray();
+  }
+
+  private static boolean mends(List<Remedy> remedies, CheckName check) {
+    for (Remedy remedy : remedies) {
+      if (remedy.mends().contains(check)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Limits solved backwards. */

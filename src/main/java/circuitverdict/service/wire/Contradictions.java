@@ -225,12 +225,14 @@ public final class Contradictions {
         add("/liveConductors/" + i, "A live conductor is named twice.");
       }
     }
-    boolean lines = seen.stream().anyMatch(name -> name.startsWith("L"));
-    if (live.isArray() && !lines) {
+    int count = 0;
+    for (String name : seen) {
+      count += name.startsWith("L") ? 1 : 0;
+    }
+    if (live.isArray() && count == 0) {
       add("/liveConductors", "A circuit has at least one line conductor.");
     }
     JsonNode phases = body.path("supply").path("phases");
-    long count = seen.stream().filter(name -> name.startsWith("L")).count();
     if (count == 1 && seen.size() == 1) {
       add("/liveConductors", "A single line has a neutral or another line to return by.");
     }
@@ -273,6 +275,9 @@ public final class Contradictions {
   }
 
   private void device(JsonNode device, String pointer) {
+    if (device.isMissingNode()) {
+      return;
+    }
     releases(device, pointer);
     held(IN_DEVICE, device, pointer);
     faults.addAll(SelectivityContradictions.of(device, pointer));
@@ -313,9 +318,11 @@ public final class Contradictions {
   private void held(List<AtMost> pairs, JsonNode object, String pointer) {
     for (AtMost pair : pairs) {
       JsonNode smaller = object.at(pair.smaller());
+      if (!smaller.isNumber()) {
+        continue;
+      }
       JsonNode greater = object.at(pair.greater());
-      boolean stated = smaller.isNumber() && greater.isNumber();
-      if (stated && smaller.doubleValue() > greater.doubleValue()) {
+      if (greater.isNumber() && smaller.doubleValue() > greater.doubleValue()) {
         add(pointer + pair.smaller(), pair.detail());
       }
     }

@@ -10,114 +10,160 @@ import circuitverdict.quantity.Shown;
 import circuitverdict.quantity.Unit;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 
-/** A finding as the contract writes it, in full or without prose and working. */
+/**
+ * A finding as the contract writes it, in full or without prose and working. What recurs is written
+ * in {@link Stretches}.
+ */
 final class FindingJson {
-  private FindingJson() {}
+  private final Out out;
+  private final Finding finding;
+  private final boolean full;
+
+  /** Where the figures of the governing comparison stand, which the list tells again. */
+  private int from;
+
+  private int to;
+
+  private FindingJson(Out out, Finding finding, boolean full) {
+    this.out = out;
+    this.finding = finding;
+    this.full = full;
+  }
 
   static void write(JsonGenerator json, Finding finding, List<Note> besides, boolean full)
       throws IOException {
-    json.writeStartObject();
-    Json.word(json, Names.CHECK, finding.check().word());
-    Json.word(json, Names.VERDICT, finding.verdict().word());
-    json.writeBooleanField("counted", finding.counted());
+    new FindingJson(Json.value(json), finding, full).write(besides);
+  }
+
+  private void write(List<Note> besides) {
+    out.put(Stretches.finding(finding.check(), finding.verdict(), finding.counted()));
     if (finding.reason() != null) {
-      Json.word(json, Names.REASON, finding.reason().word());
+      out.put(Stretches.reason(finding.reason()));
     }
     if (full) {
-      Json.text(json, Names.SUMMARY, Sentences.of(finding));
+      out.put(Stretches.SUMMARY).quoted(Sentences.of(finding));
     }
-    Json.citations(json, "clauses", finding.clauses());
-    Json.word(json, Names.SUBJECT, finding.subject());
+    out.put(Stretches.CLAUSES);
+    Json.citations(out, finding.clauses());
+    out.put(',').put(Stretches.subject(finding.subject()));
     if (finding.governing() != null) {
-      comparison(json, finding.governing(), full);
+      from = out.size();
+      comparison(finding.governing());
+      to = out.size();
     }
     if (full && !finding.comparisons().isEmpty()) {
-      json.writeArrayFieldStart("comparisons");
-      for (Comparison comparison : finding.comparisons()) {
-        json.writeStartObject();
-        Json.word(json, Names.SUBJECT, comparison.subject());
-        comparison(json, comparison, true);
-        Json.word(json, Names.VERDICT, comparison.verdict().word());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
+      comparisons();
     }
     if (full && !finding.working().isEmpty()) {
-      Json.steps(json, finding.working());
+      out.put(Stretches.WORKING);
+      StepJson.array(out, finding.working());
     }
-    Json.notes(json, "missing", finding.missing(), full);
-    Json.notes(json, "remarks", join(finding.remarks(), besides), full);
-    json.writeEndObject();
+    notes(Stretches.MISSING, finding.missing());
+    notes(Stretches.REMARKS, join(finding.remarks(), besides));
+    out.put('}');
+  }
+
+  private void notes(byte[] before, List<Note> notes) {
+    if (!notes.isEmpty()) {
+      out.put(before);
+      NoteJson.array(out, notes, full);
+    }
   }
 
   private static List<Note> join(List<Note> remarks, List<Note> besides) {
     if (besides.isEmpty()) {
       return remarks;
     }
-    List<Note> all = new java.util.ArrayList<>(remarks);
+    List<Note> all = new ArrayList<>(remarks);
     all.addAll(besides);
     return all;
   }
 
-  private static void comparison(JsonGenerator json, Comparison c, boolean full)
-      throws IOException {
-    boolean bounded = !Double.isInfinite(c.actual().value());
-    Shown shown =
-        full && bounded
-            ? Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.limit().unit())
-            : null;
-    json.writeFieldName(Names.ACTUAL);
-    actual(json, c, shown);
-    Json.word(json, Names.COMPARATOR, c.comparator().symbol());
-    json.writeFieldName(Names.LIMIT);
-    limit(json, c, shown, full);
-    if (bounded) {
-      Json.number(json, Names.MARGIN, margin(c.marginPercent()));
+  private void comparisons() {
+    out.put(Stretches.COMPARISONS);
+    List<Comparison> comparisons = finding.comparisons();
+    for (int i = 0; i < comparisons.size(); i++) {
+      Comparison each = comparisons.get(i);
+      if (i > 0) {
+        out.put(',');
+      }
+      out.put('{').put(Stretches.subject(each.subject()));
+      if (each == finding.governing()) {
+        out.again(from, to);
+      } else {
+        comparison(each);
+      }
+      out.put(Stretches.verdict(each.verdict())).put('}');
+    }
+    out.put(']');
+  }
+
+  /** Goes on in an object with what is compared. */
+  private void comparison(Comparison c) {
+    Shown shown = shown(c);
+    out.put(Stretches.ACTUAL);
+    actual(c, shown);
+    out.put(Stretches.comparator(c.comparator())).put(Stretches.LIMIT);
+    limit(c, shown);
+    if (bounded(c)) {
+      out.put(Stretches.MARGIN).number(margin(c.marginPercent()));
     }
   }
 
-  private static void actual(JsonGenerator json, Comparison c, Shown shown) throws IOException {
-    json.writeStartObject();
-    Json.word(json, Names.SYMBOL, c.actual().symbol());
+  private void actual(Comparison c, Shown shown) {
+    out.put(Stretches.figure(c.actual().symbol()));
     boolean interval = c.least() != null;
     boolean decided = c.verdict() != Verdict.NOT_DETERMINED;
     if (decided || !interval) {
-      value(json, "value", c.actual());
+      value(Stretches.VALUE, c.actual());
     }
     if (interval) {
-      value(json, "least", c.least());
-      value(json, "greatest", c.greatest());
+      value(Stretches.LEAST, c.least());
+      value(Stretches.GREATEST, c.greatest());
     }
-    Json.word(json, Names.UNIT, c.actual().unit().symbol());
+    out.put(Stretches.unit(c.actual().unit()));
     if (shown != null) {
-      Json.text(json, Names.SHOWN, shown.actual());
+      shown(shown.actual());
     }
-    json.writeEndObject();
+    out.put('}');
   }
 
-  private static void limit(JsonGenerator json, Comparison c, Shown shown, boolean full)
-      throws IOException {
-    json.writeStartObject();
-    Json.word(json, Names.SYMBOL, c.limit().symbol());
-    value(json, "value", c.limit());
-    Json.word(json, Names.UNIT, c.limit().unit().symbol());
+  private void limit(Comparison c, Shown shown) {
+    Unit unit = c.limit().unit();
+    out.put(Stretches.figure(c.limit().symbol()));
+    value(Stretches.VALUE, c.limit());
+    out.put(Stretches.unit(unit));
     if (full) {
-      Unit unit = c.limit().unit();
-      Json.text(
-          json, Names.SHOWN, shown == null ? Shown.down(c.limit().value(), unit) : shown.limit());
+      shown(shown == null ? Shown.down(c.limit().value(), unit) : shown.limit());
     }
     if (c.printed() != null) {
-      json.writeStringField("printed", c.printed().printed());
+      out.put(Stretches.PRINTED).quoted(c.printed().printed());
     }
-    json.writeEndObject();
+    out.put('}');
   }
 
-  private static void value(JsonGenerator json, String name, Figure figure) throws IOException {
+  private void value(byte[] before, Figure figure) {
     if (figure.known() && !Double.isInfinite(figure.value())) {
-      Json.number(json, name, figure.value());
+      out.put(before).number(figure.value());
     }
+  }
+
+  private void shown(String text) {
+    out.put(Stretches.SHOWN).plain(text).put('"');
+  }
+
+  /** The texts of a comparison; null where they are not shown. */
+  private Shown shown(Comparison c) {
+    return full && bounded(c)
+        ? Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.limit().unit())
+        : null;
+  }
+
+  private static boolean bounded(Comparison c) {
+    return !Double.isInfinite(c.actual().value());
   }
 
   /** Rounded down to a tenth, and held inside the contract's bounds. */

@@ -90,7 +90,7 @@ public final class LoopLimitJson {
     known(json, "residualLoopImpedanceOhm", answer.residual());
     Json.citations(json, "clauses", answer.clauses());
     if (full) {
-      Json.steps(json, answer.dossier().working().steps());
+      StepJson.write(json, answer.dossier().working().steps());
     }
     Json.notes(json, "missing", answer.dossier().missing(), full);
     List<Note> remarks = new ArrayList<>(answer.dossier().remarks());

@@ -8,17 +8,20 @@ import circuitverdict.explain.NoteCode;
 final class NoteText {
   private NoteText() {}
 
+  /** Whether the code alone says it, whatever it is about. */
+  static boolean isOfCode(Note note) {
+    return note.pointer() == null
+        || note.code() != NoteCode.MISSING_INPUT && note.code() != NoteCode.NOT_IN_TABLES;
+  }
+
   static String of(Note note) {
-    if (note.pointer() == null) {
+    if (isOfCode(note)) {
       return note.code().text();
     }
     if (note.code() == NoteCode.MISSING_INPUT) {
       return "Needed: " + Labels.of(note.pointer()) + ".";
     }
-    if (note.code() == NoteCode.NOT_IN_TABLES) {
-      return "For " + Labels.of(note.pointer()) + ": " + lower(note.code().text());
-    }
-    return note.code().text();
+    return "For " + Labels.of(note.pointer()) + ": " + lower(note.code().text());
   }
 
   private static String lower(String text) {

@@ -169,7 +169,7 @@ public final class PointSupply {
     json.writeEndObject();
     Dossier d = point.dossier();
     if (full) {
-      Json.steps(json, d.working().steps());
+      StepJson.write(json, d.working().steps());
     }
     Json.notes(json, "missing", new ArrayList<>(missing), full);
     Json.notes(json, "remarks", d.remarks(), full);

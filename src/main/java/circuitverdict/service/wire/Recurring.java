@@ -1,6 +1,6 @@
 package circuitverdict.service.wire;
 
-import com.fasterxml.jackson.core.io.SerializedString;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -12,19 +12,19 @@ import java.util.function.Function;
 final class Recurring<K> {
   private static final int MOST = 8_192;
 
-  private final Map<K, SerializedString> known = new ConcurrentHashMap<>();
+  private final Map<K, byte[]> known = new ConcurrentHashMap<>();
   private final Function<K, String> text;
 
   Recurring(Function<K, String> text) {
     this.text = text;
   }
 
-  SerializedString of(K key) {
-    SerializedString found = known.get(key);
+  byte[] of(K key) {
+    byte[] found = known.get(key);
     if (found != null) {
       return found;
     }
-    SerializedString made = new SerializedString(text.apply(key));
+    byte[] made = text.apply(key).getBytes(StandardCharsets.UTF_8);
     if (known.size() < MOST) {
       known.put(key, made);
     }
