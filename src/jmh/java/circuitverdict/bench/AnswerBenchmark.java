@@ -4,6 +4,7 @@ import circuitverdict.check.CircuitCheck;
 import circuitverdict.service.CircuitAnswer;
 import circuitverdict.service.edge.Contract;
 import circuitverdict.service.edge.ContractReader;
+import circuitverdict.service.wire.Contradictions;
 import circuitverdict.service.wire.Sourced;
 import circuitverdict.service.wire.UnusedMembers;
 import circuitverdict.standard.Edition;
@@ -90,7 +91,7 @@ public class AnswerBenchmark {
   }
 
   private byte[] answer(boolean full) {
-    JsonNode circuit = reader.read(request, "Circuit");
+    JsonNode circuit = reader.read(request, "Circuit", Contradictions::of);
     return new CircuitAnswer(edition, VERSION, CircuitCheck.all())
         .bytes(Sourced.plain(circuit), UnusedMembers.ofCheck(circuit), full);
   }
