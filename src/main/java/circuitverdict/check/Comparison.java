@@ -2,6 +2,7 @@ package circuitverdict.check;
 
 import circuitverdict.explain.Figure;
 import circuitverdict.quantity.Comparator;
+import circuitverdict.quantity.Shown;
 import circuitverdict.standard.Value;
 
 /**
@@ -29,6 +30,13 @@ public record Comparison(
   /** Margin in percent of the limit. */
   public double marginPercent() {
     return comparator.marginPercent(actual.value(), limit.value());
+  }
+
+  /** Its figures as texts; null where nothing bounds the one that decides. */
+  public Shown shown() {
+    return Double.isInfinite(actual.value())
+        ? null
+        : Shown.of(actual.value(), comparator, limit.value(), limit.unit());
   }
 
   /** The figure that is shown: where nothing bounds an interval above, its lower end. */

@@ -13,10 +13,16 @@ public final class Sentences {
 
   /** One sentence about a finding. */
   public static String of(Finding finding) {
+    return of(finding, finding.governing() == null ? null : finding.governing().shown());
+  }
+
+  /** The same, with the texts of its governing comparison; null where it has none to show. */
+  public static String of(Finding finding, Shown shown) {
     String title = finding.check().title();
     return switch (finding.verdict()) {
-      case COMPLIES -> title + " complies" + strength(finding) + figures(finding) + ".";
-      case DOES_NOT_COMPLY -> title + " does not comply" + figures(finding) + "." + facts(finding);
+      case COMPLIES -> title + " complies" + strength(finding) + figures(finding, shown) + ".";
+      case DOES_NOT_COMPLY ->
+          title + " does not comply" + figures(finding, shown) + "." + facts(finding);
       case NOT_DETERMINED -> title + " is not determined" + wanted(finding) + ".";
       case NOT_APPLICABLE -> title + " does not apply here.";
     };
@@ -78,13 +84,11 @@ public final class Sentences {
     return finding.strength() == Dossier.Strength.GUIDANCE ? ", by guidance" : "";
   }
 
-  private static String figures(Finding finding) {
-    Comparison c = finding.governing();
-    if (c == null || Double.isInfinite(c.actual().value())) {
+  private static String figures(Finding finding, Shown shown) {
+    if (shown == null) {
       return "";
     }
-    Shown shown =
-        Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.actual().unit());
+    Comparison c = finding.governing();
     String unit = unit(c);
     boolean holds = c.verdict() != Verdict.DOES_NOT_COMPLY;
     String relation =

@@ -65,7 +65,9 @@ public final class Working {
 
   /** Takes over the steps of another working. */
   void adopt(Working other) {
-    if (steps != null && other != this) {
+    if (steps != null && other != this && steps.isEmpty()) {
+      steps.addAll(other.steps);
+    } else if (steps != null && other != this) {
       for (int i = 0; i < other.steps.size(); i++) {
         add(other.steps.get(i));
       }

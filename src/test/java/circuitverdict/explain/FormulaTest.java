@@ -156,4 +156,11 @@ class FormulaTest {
     assertTrue(Double.isNaN(value(text, figure("a", Double.NaN), figure("b", 1))));
     assertTrue(Double.isNaN(value(text, figure("a", 1), figure("b", Double.NaN))));
   }
+
+  /** What is written into answers as it stands must have nothing that JSON would escape. */
+  @ParameterizedTest
+  @ValueSource(strings = {"a\"b", "a + \"", "a\\b", "a\nb"})
+  void signsThatJsonWouldEscapeAreNoFormula(String text) {
+    assertThrows(IllegalArgumentException.class, () -> Formula.of("x", Unit.ONE, text), () -> text);
+  }
 }

@@ -43,15 +43,17 @@ final class FindingJson {
     if (finding.reason() != null) {
       out.put(Stretches.reason(finding.reason()));
     }
+    Comparison governing = finding.governing();
+    Shown shown = full && governing != null ? governing.shown() : null;
     if (full) {
-      out.put(Stretches.SUMMARY).quoted(Sentences.of(finding));
+      out.put(Stretches.SUMMARY).quoted(Sentences.of(finding, shown));
     }
     out.put(Stretches.CLAUSES);
     Json.citations(out, finding.clauses());
     out.put(',').put(Stretches.subject(finding.subject()));
-    if (finding.governing() != null) {
+    if (governing != null) {
       from = out.size();
-      comparison(finding.governing());
+      comparison(governing, shown);
       to = out.size();
     }
     if (full && !finding.comparisons().isEmpty()) {
@@ -94,7 +96,7 @@ final class FindingJson {
       if (each == finding.governing()) {
         out.again(from, to);
       } else {
-        comparison(each);
+        comparison(each, each.shown());
       }
       out.put(Stretches.verdict(each.verdict())).put('}');
     }
@@ -102,8 +104,7 @@ final class FindingJson {
   }
 
   /** Goes on in an object with what is compared. */
-  private void comparison(Comparison c) {
-    Shown shown = shown(c);
+  private void comparison(Comparison c, Shown shown) {
     out.put(Stretches.ACTUAL);
     actual(c, shown);
     out.put(Stretches.comparator(c.comparator())).put(Stretches.LIMIT);
@@ -153,13 +154,6 @@ final class FindingJson {
 
   private void shown(String text) {
     out.put(Stretches.SHOWN).plain(text).put('"');
-  }
-
-  /** The texts of a comparison; null where they are not shown. */
-  private Shown shown(Comparison c) {
-    return full && bounded(c)
-        ? Shown.of(c.actual().value(), c.comparator(), c.limit().value(), c.limit().unit())
-        : null;
   }
 
   private static boolean bounded(Comparison c) {

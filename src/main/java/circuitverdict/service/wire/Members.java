@@ -1,7 +1,7 @@
 package circuitverdict.service.wire;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,7 +35,7 @@ record Members(JsonNode node, String place) {
       };
 
   static Members of(JsonNode node, String place) {
-    return new Members(node == null ? JsonNodeFactory.instance.objectNode() : node, place);
+    return new Members(node == null ? MissingNode.getInstance() : node, place);
   }
 
   boolean has(String name) {
