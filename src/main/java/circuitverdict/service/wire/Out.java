@@ -89,7 +89,10 @@ final class Out extends OutputStream {
 
   /** A number as JSON writes it: whole numbers without a fraction. */
   Out number(double value) {
-    assert Double.isFinite(value) : "what is not finite is never written";
+    if (!Double.isFinite(value)) {
+      // JSON has no such number: as the generator does, so that all else can still be read.
+      return quoted(Double.toString(value));
+    }
     return plain(
         value == Math.rint(value) && Math.abs(value) < 1e15
             ? Long.toString((long) value)

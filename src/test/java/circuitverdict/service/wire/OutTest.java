@@ -44,6 +44,7 @@ class OutTest {
     assertEquals("32", text(new Out().number(32)));
     assertEquals("-3", text(new Out().number(-3)));
     assertEquals("0.28", text(new Out().number(0.28)));
+    assertEquals("\"NaN\"", text(new Out().number(Double.NaN)));
   }
 
   @Test
