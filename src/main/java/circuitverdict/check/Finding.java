@@ -40,24 +40,15 @@ public record Finding(
 
   /** The same finding with other words on what is missing. */
   Finding missing(List<Note> other) {
-    return new Finding(
-        check,
-        verdict,
-        counted,
-        reason,
-        strength,
-        clauses,
-        subject,
-        governing,
-        comparisons,
-        working,
-        other,
-        assumptions,
-        remarks);
+    return with(subject, other);
   }
 
   /** The same finding about something else. */
   public Finding about(String other) {
+    return with(other, missing);
+  }
+
+  private Finding with(String about, List<Note> wanted) {
     return new Finding(
         check,
         verdict,
@@ -65,11 +56,11 @@ public record Finding(
         reason,
         strength,
         clauses,
-        other,
+        about,
         governing,
         comparisons,
         working,
-        missing,
+        wanted,
         assumptions,
         remarks);
   }

@@ -82,16 +82,32 @@ public record Load(
 
   /** Rules of the On-Site Guide, Appendix A. */
   public enum DemandRule {
-    HOUSEHOLD_COOKING,
-    HOUSEHOLD_COOKING_WITH_SOCKET_OUTLET,
-    HOUSEHOLD_LIGHTING,
-    HOUSEHOLD_HEATING,
-    SHOP_LIGHTING,
-    GUEST_HOUSE_LIGHTING;
+    HOUSEHOLD_COOKING(false),
+    HOUSEHOLD_COOKING_WITH_SOCKET_OUTLET(false),
+    HOUSEHOLD_LIGHTING(true),
+    HOUSEHOLD_HEATING(true),
+    SHOP_LIGHTING(true),
+    GUEST_HOUSE_LIGHTING(true);
+
+    private final boolean betweenCircuits;
+
+    DemandRule(boolean betweenCircuits) {
+      this.betweenCircuits = betweenCircuits;
+    }
 
     /** The word of the table and of the contract. */
     public String word() {
       return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    /** Whether this word is of a rule that holds between final circuits, not for one appliance. */
+    public static boolean isBetweenCircuits(String word) {
+      for (DemandRule rule : values()) {
+        if (rule.betweenCircuits && rule.word().equals(word)) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 

@@ -13,7 +13,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 
 /**
- * The parts that all answers share, written one after the other: notes, steps, citations, figures.
+ * How an answer is written, and the parts that all answers share: texts, numbers, notes, clauses.
  */
 public final class Json {
   private static final JsonFactory FACTORY =
@@ -74,11 +74,7 @@ public final class Json {
   }
 
   static void number(JsonGenerator json, double value) throws IOException {
-    if (value == Math.rint(value) && Math.abs(value) < 1e15) {
-      json.writeNumber((long) value);
-    } else {
-      json.writeNumber(value);
-    }
+    value(json).number(value);
   }
 
   static void notes(JsonGenerator json, String name, List<Note> notes, boolean full)

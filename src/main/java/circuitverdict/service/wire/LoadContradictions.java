@@ -1,5 +1,6 @@
 package circuitverdict.service.wire;
 
+import circuitverdict.circuit.Load.DemandRule;
 import circuitverdict.service.edge.Fault;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -40,8 +41,8 @@ final class LoadContradictions {
   /** A rule of demand says itself what is drawn of the power. */
   private void rule(JsonNode load, String pointer, JsonNode body) {
     if (load.has("demandRule")) {
-      boolean own = load.path("demandRule").asText("").startsWith("household-cooking");
-      if (!own && !"distribution".equals(body.path("circuitKind").textValue())) {
+      boolean between = DemandRule.isBetweenCircuits(load.path("demandRule").textValue());
+      if (between && !"distribution".equals(body.path("circuitKind").textValue())) {
         add(
             pointer + "/demandRule",
             "Diversity of this kind holds between final circuits: of a distribution circuit.");
