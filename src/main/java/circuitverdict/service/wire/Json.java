@@ -5,7 +5,6 @@ import circuitverdict.explain.Pointer;
 import circuitverdict.standard.Citation;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -16,8 +15,7 @@ import java.util.List;
  * How an answer is written, and the parts that all answers share: texts, numbers, notes, clauses.
  */
 public final class Json {
-  private static final JsonFactory FACTORY =
-      JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+  private static final JsonFactory FACTORY = new JsonFactory();
   private static final JsonMapper TREES = new JsonMapper();
 
   /** Writes one answer. */
